@@ -1,6 +1,8 @@
 #include "tests/bench/tradeoff_picture.h"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <sstream>
 
 namespace ebbline::bench {
@@ -11,16 +13,26 @@ constexpr double left = 60;
 constexpr double top = 20;
 constexpr double width = 480;
 constexpr double height = 360;
-constexpr double leastShare = 0.5;
+constexpr int mostTenths = 10;
 
 double x(double burden, const Burden& across)
 {
     return left + width * burden / across.most;
 }
 
-double y(double share)
+/// The tenth below all curves, 5 at most.
+int leastTenths(const std::vector<Curve>& curves)
 {
-    return top + height * (1 - (share - leastShare) / (1 - leastShare));
+    double least = 0.5;
+    for (const Curve& curve : curves)
+        for (const auto& [burden, share] : curve.points)
+            least = std::min(least, share);
+    return static_cast<int>(std::floor(mostTenths * least));
+}
+
+double y(double share, int tenths)
+{
+    return top + height * (mostTenths * (1 - share)) / (mostTenths - tenths);
 }
 
 void words(std::ostringstream& out, double atX, double atY, const std::string& anchor, const std::string& text)
@@ -41,9 +53,10 @@ std::string tradeOffPicture(const Burden& burden, const std::vector<Curve>& curv
         out << "<path d='M" << x(mark, burden) << ' ' << top << "V" << top + height << "' stroke='#ddd'/>\n";
         words(out, x(mark, burden), top + height + 18, "middle", std::to_string(mark));
     }
-    for (int tenth = 5; tenth <= 10; ++tenth) {
-        out << "<path d='M" << left << ' ' << y(tenth / 10.0) << "H" << left + width << "' stroke='#ddd'/>\n";
-        words(out, left - 8, y(tenth / 10.0) + 4, "end", tenth == 10 ? "1.0" : "0." + std::to_string(tenth));
+    const int least = leastTenths(curves);
+    for (int tenth = least; tenth <= mostTenths; ++tenth) {
+        out << "<path d='M" << left << ' ' << y(tenth / 10.0, least) << "H" << left + width << "' stroke='#ddd'/>\n";
+        words(out, left - 8, y(tenth / 10.0, least) + 4, "end", tenth == 10 ? "1.0" : "0." + std::to_string(tenth));
     }
     words(out, left + width / 2, top + height + 40, "middle", burden.words);
     words(out, left, 14, "start", "share found, worst rhythm");
@@ -53,7 +66,7 @@ std::string tradeOffPicture(const Burden& burden, const std::vector<Curve>& curv
                                    + (i < half ? "" : " stroke-dasharray='6 4'");
         out << "<path d='";
         for (std::size_t k = 0; k < curves[i].points.size(); ++k)
-            out << (k == 0 ? 'M' : 'L') << x(curves[i].points[k].first, burden) << ' ' << y(curves[i].points[k].second);
+            out << (k == 0 ? 'M' : 'L') << x(curves[i].points[k].first, burden) << ' ' << y(curves[i].points[k].second, least);
         out << "' " << stroke << "/>\n";
         const double row = top + 20 + 22 * static_cast<double>(i);
         out << "<path d='M560 " << row << "h30' " << stroke << "/>\n";

@@ -20,7 +20,7 @@ struct Burden {
     int step;
 };
 
-/// The burden from 0 across, shares found from 0.5 to 1 upwards. Each curve has its own mark.
+/// The burden from 0 across, shares found up to 1 upwards, from 0.5 or the tenth below all curves. Each curve has its own mark.
 std::string tradeOffPicture(const Burden& burden, const std::vector<Curve>& curves);
 
 }  // namespace ebbline::bench
