@@ -1,4 +1,4 @@
-// ebbline assess: judges anybody's table of scores and signs by the rules of the phone.
+// ebbline assess: judges anybody's tables of scores, signs and temperatures by the rules of the phone.
 
 #include "app/tool/assess_tables.h"
 #include "app/tool/course_tables.h"
@@ -18,6 +18,7 @@ namespace {
 struct Options {
     std::string scores;
     std::string signs;
+    std::string temperatures;
     std::string protocol;
     std::string out;
 };
@@ -28,7 +29,8 @@ int assess(const Options& options)
         std::cerr << "ebbline assess: " << what << "\n";
         return badInput;
     };
-    if (const Done kept = keepsInputs({{"--scores", options.scores}, {"--signs", options.signs}, {"--protocol", options.protocol}},
+    if (const Done kept = keepsInputs({{"--scores", options.scores}, {"--signs", options.signs}, {"--temperatures", options.temperatures},
+                                       {"--protocol", options.protocol}},
                                       {{"--out", options.out}});
         !kept)
         return complain(kept.error().detail);
@@ -42,6 +44,13 @@ int assess(const Options& options)
             return badInput;
         signs = std::move(*read);
     }
+    std::vector<exchange::TemperatureRow> temperatures;
+    if (!options.temperatures.empty()) {
+        auto read = rowsOf<exchange::TemperatureRow>(options.temperatures, exchange::readTemperatures, std::cerr);
+        if (!read)
+            return badInput;
+        temperatures = std::move(*read);
+    }
     triggers::Protocol protocol = triggers::defaultProtocol();
     if (!options.protocol.empty()) {
         const auto text = readFile(options.protocol);
@@ -50,7 +59,7 @@ int assess(const Options& options)
             return complain(options.protocol + ": " + read.error().detail);
         protocol = std::move(read->protocol);
     }
-    const auto assessed = assessTables(*scores, signs, protocol, clock::SystemClock().now());
+    const auto assessed = assessTables(*scores, signs, temperatures, protocol, clock::SystemClock().now());
     if (!assessed)
         return complain((assessed.error().reason == Reason::notEnough ? "not enough to say: " : "") + assessed.error().detail);
     if (assessed->allAhead)
@@ -72,12 +81,13 @@ int assess(const Options& options)
 void addAssess(CLI::App& app, std::function<int()>& run)
 {
     const auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("assess", "Judge a table of scores and signs by the rules of the phone");
-    command->footer("A table has no temperature: fever, which the phone asks for, is not judged here.\n"
+    auto* command = app.add_subcommand("assess", "Judge tables of scores, signs and temperatures by the rules of the phone");
+    command->footer("Fever, which the phone asks for, is judged where a table of temperatures is handed in, and not without.\n"
                     "Tables: docs/formats/tables.md. A bad row is named with line and column, and nothing is written.\n"
                     "Example: ebbline assess --scores scores.csv --signs signs.csv --out findings.csv");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
     command->add_option("--signs", options->signs, "Table of warning signs (CSV)");
+    command->add_option("--temperatures", options->temperatures, "Table of temperatures (CSV)");
     command->add_option("--protocol", options->protocol, "Protocol to judge by (JSON); without it the default one");
     command->add_option("--out", options->out, "Where the findings go (CSV)")->required();
     command->callback([options, &run] { run = [options] { return assess(*options); }; });

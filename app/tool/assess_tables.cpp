@@ -16,7 +16,7 @@ namespace {
 struct TableCourse {
     triggers::CourseInput input;
     exchange::Place told;  ///< the first row that says when she was treated, in the table of scores if it stands there
-    bool scored = false;
+    std::string_view toldIn;  ///< the table of that row: `scores`, `signs`, `temperatures`
     std::map<clock::Instant, recovery::Entry> entries;  ///< by the moment entered
 };
 
@@ -55,18 +55,43 @@ std::vector<exchange::FindingRow> judged(const std::string& name, const TableCou
     return rows;
 }
 
-/// Where a row of signs and the course disagree on the treatment.
-std::string otherTreatment(const exchange::SignRow& row, const TableCourse& course)
+/// Where a row of signs or temperatures and the course disagree on the treatment.
+template <typename Row>
+std::string otherTreatment(std::string_view table, const Row& row, const TableCourse& course)
 {
-    return "table of signs, line " + std::to_string(row.place.line) + ", column " + std::to_string(row.place.column)
+    return "table of " + std::string(table) + ", line " + std::to_string(row.place.line) + ", column " + std::to_string(row.place.column)
            + " (treated_at): course " + exchange::quotedCell(row.course) + " was treated at " + clock::toIso8601(course.input.treated)
-           + " by line " + std::to_string(course.told.line) + " of the table of " + (course.scored ? "scores" : "signs") + ", here at "
+           + " by line " + std::to_string(course.told.line) + " of the table of " + std::string(course.toldIn) + ", here at "
            + clock::toIso8601(row.treatedAt);
+}
+
+/// The entry that a row of signs or temperatures belongs to, of a course that it may be the first to tell of.
+/// \returns Reason::malformed if it was treated at another time by what was read before.
+template <typename Row>
+Result<recovery::Entry*> entryOf(std::map<std::string, TableCourse>& courses, std::string_view table, const Row& row)
+{
+    const auto [place, fresh] = courses.try_emplace(row.course);
+    TableCourse& course = place->second;
+    if (fresh) {
+        course.input.treated = row.treatedAt;
+        course.told = row.place;
+        course.toldIn = table;
+    }
+    // Instants: the same moment told by another clock is the same treatment, and the table of scores says which day it was.
+    if (course.input.treated.at != row.treatedAt.at)
+        return fail(Reason::malformed, otherTreatment(table, row, course));
+    // An entry without scores is an entry: whoever answers a sign or measures is not silent.
+    const auto& known = course.input.observations;
+    if (std::none_of(known.begin(), known.end(),
+                     [&](const triggers::Observation& o) { return o.at.at == row.enteredAt.at; }))
+        course.input.observations.push_back({row.enteredAt, {}});
+    return &entryAt(course, row.enteredAt);
 }
 
 /// The tables as courses. \returns Reason::malformed if they disagree on when a course began.
 Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchange::ScoreRow>& scores,
-                                                        const std::vector<exchange::SignRow>& signs)
+                                                        const std::vector<exchange::SignRow>& signs,
+                                                        const std::vector<exchange::TemperatureRow>& temperatures)
 {
     std::map<std::string, TableCourse> courses;
     for (auto& [name, input] : coursesOf(scores))
@@ -74,28 +99,24 @@ Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchan
     // What stands at the very moment of the treatment is the practitioner's and no entry: no warning speaks of it.
     for (const exchange::ScoreRow& row : scores) {
         TableCourse& course = courses[row.course];
-        if (!std::exchange(course.scored, true))
+        if (course.toldIn.empty()) {
             course.told = row.place;
+            course.toldIn = "scores";
+        }
         if (row.enteredAt.at != row.treatedAt.at)
             entryAt(course, row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
     }
     for (const exchange::SignRow& row : signs) {
-        const auto [place, fresh] = courses.try_emplace(row.course);
-        TableCourse& course = place->second;
-        if (fresh) {
-            course.input.treated = row.treatedAt;
-            course.told = row.place;
-        }
-        // Instants: the same moment told by another clock is the same treatment, and the table of scores says which day it was.
-        if (course.input.treated.at != row.treatedAt.at)
-            return fail(Reason::malformed, otherTreatment(row, course));
-        recovery::Entry& entry = entryAt(course, row.enteredAt);
-        (row.present ? entry.present : entry.absent).insert(row.sign);
-        // An entry of signs alone is an entry: whoever answers them is not silent.
-        const auto& known = course.input.observations;
-        if (std::none_of(known.begin(), known.end(),
-                         [&](const triggers::Observation& o) { return o.at.at == row.enteredAt.at; }))
-            course.input.observations.push_back({row.enteredAt, {}});
+        const auto entry = entryOf(courses, "signs", row);
+        if (!entry)
+            return fail(entry.error());
+        (row.present ? (*entry)->present : (*entry)->absent).insert(row.sign);
+    }
+    for (const exchange::TemperatureRow& row : temperatures) {
+        const auto entry = entryOf(courses, "temperatures", row);
+        if (!entry)
+            return fail(entry.error());
+        (*entry)->temperature = row.temperature;
     }
     return courses;
 }
@@ -108,7 +129,8 @@ struct TableEnd {
     bool allAhead = false;
 };
 
-TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs, clock::Instant now)
+TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs,
+                  const std::vector<exchange::TemperatureRow>& temperatures, clock::Instant now)
 {
     TableEnd end;
     clock::Instant last{};
@@ -123,7 +145,9 @@ TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vect
         take(row.enteredAt.at);
     for (const exchange::SignRow& row : signs)
         take(row.enteredAt.at);
-    end.allAhead = end.ahead > 0 && end.ahead == scores.size() + signs.size();
+    for (const exchange::TemperatureRow& row : temperatures)
+        take(row.enteredAt.at);
+    end.allAhead = end.ahead > 0 && end.ahead == scores.size() + signs.size() + temperatures.size();
     if (end.allAhead)
         end.at = last;
     return end;
@@ -132,14 +156,15 @@ TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vect
 }  // namespace
 
 Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs,
-                              const triggers::Protocol& protocol, clock::Instant now)
+                              const std::vector<exchange::TemperatureRow>& temperatures, const triggers::Protocol& protocol,
+                              clock::Instant now)
 {
-    const auto courses = tableCourses(scores, signs);
+    const auto courses = tableCourses(scores, signs, temperatures);
     if (!courses)
         return fail(courses.error());
     if (courses->empty())
         return fail(Reason::notEnough, "no course");
-    const TableEnd end = tableEnd(scores, signs, now);
+    const TableEnd end = tableEnd(scores, signs, temperatures, now);
     Assessed assessed{{}, courses->size(), end.ahead, end.allAhead};
     for (const auto& [name, course] : *courses)
         for (exchange::FindingRow& row : judged(name, course, protocol, end.at))

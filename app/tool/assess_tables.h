@@ -19,6 +19,7 @@ struct Assessed {
 /// \returns Reason::malformed with line and column if the tables disagree on when a course began (told by another
 ///          clock, the same moment is the same); Reason::notEnough if they hold no course.
 Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs,
-                              const triggers::Protocol& protocol, clock::Instant now);
+                              const std::vector<exchange::TemperatureRow>& temperatures, const triggers::Protocol& protocol,
+                              clock::Instant now);
 
 }  // namespace ebbline::tool

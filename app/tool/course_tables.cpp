@@ -214,6 +214,15 @@ std::vector<exchange::SignRow> signRowsOf(const rehearsal::KnownCourse& course)
     return rows;
 }
 
+std::vector<exchange::TemperatureRow> temperatureRowsOf(const rehearsal::KnownCourse& course)
+{
+    std::vector<exchange::TemperatureRow> rows;
+    rows.reserve(course.temperatures.size());
+    for (const rehearsal::MeasuredTemperature& measured : course.temperatures)
+        rows.push_back({course.name, course.input.treated, measured.at, measured.temperature});
+    return rows;
+}
+
 exchange::TruthRow truthRowOf(const rehearsal::KnownCourse& course)
 {
     return {course.name, course.truth.kind, course.truth.onset, course.truth.side};

@@ -49,6 +49,8 @@ Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<excha
 std::vector<exchange::ScoreRow> scoreRowsOf(const rehearsal::KnownCourse& course);
 /// Signs that were ticked; an entry at which none was has no row.
 std::vector<exchange::SignRow> signRowsOf(const rehearsal::KnownCourse& course);
+/// Temperatures that were measured; an entry without one has no row.
+std::vector<exchange::TemperatureRow> temperatureRowsOf(const rehearsal::KnownCourse& course);
 exchange::TruthRow truthRowOf(const rehearsal::KnownCourse& course);
 
 /// Reads a table and names what is wrong with it on `complaints`.

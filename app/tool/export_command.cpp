@@ -27,6 +27,7 @@ struct Options {
     std::string bundle;
     std::string scores;
     std::string signs;
+    std::string temperatures;
     bool named = false;
     bool recoveryCode = false;
 };
@@ -128,6 +129,8 @@ int readBundle(const Options& options)
     std::vector<NamedFile> tables{{"--out-scores", options.scores}};
     if (!options.signs.empty())
         tables.push_back({"--out-signs", options.signs});
+    if (!options.temperatures.empty())
+        tables.push_back({"--out-temperatures", options.temperatures});
     if (const Done kept = keepsInputs({{"the bundle", options.bundle}}, tables); !kept)
         return refuseFiles("read-bundle", kept.error());
     const auto text = readFile(options.bundle);
@@ -139,6 +142,7 @@ int readBundle(const Options& options)
     const std::string course = bytes::toHex(record->course.view());
     std::vector<exchange::ScoreRow> scores;
     std::vector<exchange::SignRow> signs;
+    std::vector<exchange::TemperatureRow> temperatures;
     clock::Moment treated = record->treated;
     treated.zone.clear();
     for (const auto& [stream, score] : record->baseline)
@@ -158,16 +162,21 @@ int readBundle(const Options& options)
             signs.push_back({course, treated, at, sign, true});
         for (const recovery::Sign sign : entry.absent)
             signs.push_back({course, treated, at, sign, false});
+        if (entry.temperature)
+            temperatures.push_back({course, treated, at, *entry.temperature});
     }
     std::vector<Output> outputs{{options.scores, exchange::writeScores(scores)}};
     if (!options.signs.empty())
         outputs.push_back({options.signs, exchange::writeSigns(signs)});
+    if (!options.temperatures.empty())
+        outputs.push_back({options.temperatures, exchange::writeTemperatures(temperatures)});
     if (const Done written = writeFiles(outputs); !written)
         return refuse("read-bundle", written.error());
     if (early > 0)
         std::cerr << "ebbline read-bundle: note: " << early << " entries say that they were made before the treatment or at its very moment; the "
                   << "tables hold them right after it, as the phone judges them\n";
-    std::cout << "course " << course << ": " << scores.size() << " scores, " << signs.size() << " answers to warning signs\n";
+    std::cout << "course " << course << ": " << scores.size() << " scores, " << signs.size() << " answers to warning signs, "
+              << temperatures.size() << " temperatures\n";
     return fine;
 }
 
@@ -195,11 +204,12 @@ void addExport(CLI::App& app, std::function<int()>& run)
 void addReadBundle(CLI::App& app, std::function<int()>& run)
 {
     const auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("read-bundle", "Turn a FHIR bundle that Ebbline wrote into tables of scores and signs");
-    command->footer("Example: ebbline read-bundle course.json --out-scores scores.csv --out-signs signs.csv");
+    auto* command = app.add_subcommand("read-bundle", "Turn a FHIR bundle that Ebbline wrote into tables of scores, signs and temperatures");
+    command->footer("Example: ebbline read-bundle course.json --out-scores scores.csv --out-signs signs.csv --out-temperatures temperatures.csv");
     command->add_option("file", options->bundle, "The bundle")->required();
     command->add_option("--out-scores", options->scores, "Table of scores to write")->required();
     command->add_option("--out-signs", options->signs, "Table of answers to warning signs to write");
+    command->add_option("--out-temperatures", options->temperatures, "Table of temperatures to write");
     command->callback([options, &run] { run = [options] { return readBundle(*options); }; });
 }
 

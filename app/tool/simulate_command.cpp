@@ -29,6 +29,7 @@ struct Options {
     std::string scores;
     std::string truth;
     std::string signs;
+    std::string temperatures;
 };
 
 struct Wanted {
@@ -103,6 +104,8 @@ int simulate(const Options& options)
     std::vector<NamedFile> tables{{"--out-scores", options.scores}, {"--out-truth", options.truth}};
     if (!options.signs.empty())
         tables.push_back({"--out-signs", options.signs});
+    if (!options.temperatures.empty())
+        tables.push_back({"--out-temperatures", options.temperatures});
     if (const Done kept = keepsInputs({}, tables); !kept) {
         std::cerr << "ebbline simulate: " << kept.error().detail << "\n";
         return badInput;
@@ -128,6 +131,7 @@ int simulate(const Options& options)
     std::vector<exchange::ScoreRow> scores;
     std::vector<exchange::TruthRow> truth;
     std::vector<exchange::SignRow> signs;
+    std::vector<exchange::TemperatureRow> temperatures;
     for (const rehearsal::KnownCourse& course : courses) {
         const auto rows = scoreRowsOf(course);
         // Who never wrote a word has no place in a table of scores.
@@ -137,15 +141,20 @@ int simulate(const Options& options)
         truth.push_back(truthRowOf(course));
         const auto ticked = signRowsOf(course);
         signs.insert(signs.end(), ticked.begin(), ticked.end());
+        const auto measured = temperatureRowsOf(course);
+        temperatures.insert(temperatures.end(), measured.begin(), measured.end());
     }
     std::vector<Output> outputs{{options.scores, exchange::writeScores(scores)}, {options.truth, exchange::writeTruth(truth)}};
     if (!options.signs.empty())
         outputs.push_back({options.signs, exchange::writeSigns(signs)});
+    if (!options.temperatures.empty())
+        outputs.push_back({options.temperatures, exchange::writeTemperatures(temperatures)});
     if (const Done written = writeFiles(outputs); !written) {
         std::cerr << "ebbline simulate: " << written.error().detail << "\n";
         return failed;
     }
-    std::cout << truth.size() << " courses, " << scores.size() << " scores, " << signs.size() << " signs, model " << options.model << ", seed "
+    std::cout << truth.size() << " courses, " << scores.size() << " scores, " << signs.size() << " signs, " << temperatures.size()
+              << " temperatures, model " << options.model << ", seed "
               << options.seed << "\n";
     return fine;
 }
@@ -160,7 +169,8 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
                     "the same tables on every machine. Kinds: plain, infection, haematoma, slow-recovery, puckering,\n"
                     "silent; late-haematoma, worsening-puckering; and told by warning signs thread-out, weakness,\n"
                     "saliva-swelling, pale-skin, bleeding, thread-lump, spreading-colour, airway, allergy,\n"
-                    "numbing-reaction, severe-illness, stroke-signs, vision; each with a weight if wanted.\n"
+                    "numbing-reaction, severe-illness, stroke-signs, vision; by a temperature fever; by scores of numbness,\n"
+                    "which no other kind writes, spreading-numbness; each with a weight if wanted.\n"
                     "Example: ebbline simulate --courses 4000 --seed 7 --kinds plain --out-scores s.csv --out-truth t.csv");
     command->add_option("--courses", options->courses, "How many, all kinds together")
         ->check(CLI::Range(1, mostCourses))
@@ -176,6 +186,7 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
     command->add_option("--out-scores", options->scores, "Where the scores go (CSV)")->required();
     command->add_option("--out-truth", options->truth, "Where the truth goes (CSV)")->required();
     command->add_option("--out-signs", options->signs, "Where the warning signs go that were ticked (CSV)");
+    command->add_option("--out-temperatures", options->temperatures, "Where the temperatures go that were measured (CSV)");
     command->callback([options, &run] { run = [options] { return simulate(*options); }; });
 }
 

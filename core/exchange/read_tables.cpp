@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <map>
 #include <numeric>
 #include <tuple>
@@ -61,6 +62,16 @@ std::optional<recovery::Score> scoreOf(TableReader& reader, std::size_t column)
     return taken(reader, column, recovery::Score::of(whole ? points : -1), "a whole number 0..10");
 }
 
+/// Digits and a decimal point: a comma, a unit or an exponent is a fault, and so is what a thermometer cannot show.
+std::optional<recovery::Temperature> temperatureOf(TableReader& reader, std::size_t column)
+{
+    const std::string_view cell = reader.cell(column);
+    double degrees = 0;
+    const auto [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), degrees, std::chars_format::fixed);
+    const bool whole = error == std::errc{} && end == cell.data() + cell.size();
+    return taken(reader, column, recovery::Temperature::celsius(whole ? degrees : 0), "degrees Celsius from 30 to 45, such as 38.2");
+}
+
 std::optional<bool> presentOf(TableReader& reader, std::size_t column)
 {
     std::string word(reader.cell(column));
@@ -88,7 +99,7 @@ std::optional<std::string> nameOf(TableReader& reader, std::size_t column)
     return std::nullopt;
 }
 
-/// Course, treated_at and entered_at, which scores and signs begin with.
+/// Course, treated_at and entered_at, which scores, signs and temperatures begin with.
 struct Head {
     std::size_t course;  ///< number of the course in the order of appearance
     std::string name;
@@ -206,6 +217,27 @@ Read<SignRow> readSigns(std::string_view table)
         rows.push_back({std::move(head->name), head->treatedAt, head->enteredAt, *sign, *present, head->place});
     }
     faultContradictions(reader, std::move(answers), 4);
+    return finished(reader, std::move(rows));
+}
+
+Read<TemperatureRow> readTemperatures(std::string_view table)
+{
+    static constexpr std::array<std::string_view, 4> columns{"course", "treated_at", "entered_at", "celsius"};
+    constexpr double millionths = 1e6;  // finer than any thermometer, and a whole number
+    TableReader reader(table, "temperatures", columns);
+    HeadReader heads;
+    std::vector<TemperatureRow> rows;
+    std::vector<Answer> answers;
+    while (reader.next()) {
+        auto head = heads.read(reader);
+        const auto temperature = temperatureOf(reader, 3);
+        if (!head || !temperature)
+            continue;
+        answers.push_back({{head->course, head->enteredAt.at, 0, 0},
+                           static_cast<int>(std::lround(millionths * temperature->celsius())), reader.line()});
+        rows.push_back({std::move(head->name), head->treatedAt, head->enteredAt, *temperature, head->place});
+    }
+    faultContradictions(reader, std::move(answers), 3);
     return finished(reader, std::move(rows));
 }
 

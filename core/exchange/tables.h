@@ -9,6 +9,7 @@
 
 #include "core/clock/instant.h"
 #include "core/exchange/csv.h"
+#include "core/recovery/entry.h"
 #include "core/recovery/sign.h"
 #include "core/recovery/symptom.h"
 
@@ -46,6 +47,16 @@ struct SignRow {
     bool present = false;  ///< written `yes` or `no`; `true`, `false`, `1`, `0` are read as well
     Place place = {};
     bool operator==(const SignRow&) const = default;
+};
+
+/// What was measured: `course,treated_at,entered_at,celsius`.
+struct TemperatureRow {
+    std::string course;
+    clock::Moment treatedAt;
+    clock::Moment enteredAt;
+    recovery::Temperature temperature;  ///< degrees Celsius with a decimal point, 30 to 45
+    Place place = {};
+    bool operator==(const TemperatureRow&) const = default;
 };
 
 /// What was really going on: `course,kind,onset_at,side`. A course with two complications has two
@@ -100,12 +111,16 @@ using Read = std::expected<std::vector<Row>, Problems>;
 Read<ScoreRow> readScores(std::string_view table);
 /// The same sign answered yes and no at one moment is a problem.
 Read<SignRow> readSigns(std::string_view table);
+/// Two temperatures of one moment that differ are a problem.
+Read<TemperatureRow> readTemperatures(std::string_view table);
 Read<TruthRow> readTruth(std::string_view table);
 Read<FindingRow> readFindings(std::string_view table);
 
 /// With the header row, CRLF, columns in the order above, free text guarded against spreadsheets.
 std::string writeScores(const std::vector<ScoreRow>& rows);
 std::string writeSigns(const std::vector<SignRow>& rows);
+/// In as many digits as give the same number back.
+std::string writeTemperatures(const std::vector<TemperatureRow>& rows);
 std::string writeTruth(const std::vector<TruthRow>& rows);
 std::string writeFindings(const std::vector<FindingRow>& rows);
 

@@ -1,6 +1,8 @@
 #include "core/clock/iso8601.h"
 #include "core/exchange/tables.h"
 
+#include <charconv>
+
 namespace ebbline::exchange {
 
 std::string writeScores(const std::vector<ScoreRow>& rows)
@@ -20,6 +22,19 @@ std::string writeSigns(const std::vector<SignRow>& rows)
     for (const SignRow& row : rows)
         out.row({guarded(row.course), clock::toIso8601(row.treatedAt), clock::toIso8601(row.enteredAt),
                  recovery::word(row.sign), row.present ? "yes" : "no"});
+    return std::move(out).take();
+}
+
+std::string writeTemperatures(const std::vector<TemperatureRow>& rows)
+{
+    CsvWriter out;
+    out.row({"course", "treated_at", "entered_at", "celsius"});
+    for (const TemperatureRow& row : rows) {
+        char digits[32];
+        const auto written = std::to_chars(digits, digits + sizeof digits, row.temperature.celsius(), std::chars_format::fixed);
+        out.row({guarded(row.course), clock::toIso8601(row.treatedAt), clock::toIso8601(row.enteredAt),
+                 std::string_view(digits, static_cast<std::size_t>(written.ptr - digits))});
+    }
     return std::move(out).take();
 }
 

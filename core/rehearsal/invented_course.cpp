@@ -12,7 +12,7 @@ namespace {
 using recovery::Side;
 using recovery::Symptom;
 
-constexpr std::array<std::pair<Kind, std::string_view>, 21> words{{{Kind::plain, "plain"},
+constexpr std::array<std::pair<Kind, std::string_view>, 23> words{{{Kind::plain, "plain"},
                                                                   {Kind::infection, "infection"},
                                                                   {Kind::haematoma, "haematoma"},
                                                                   {Kind::slowRecovery, "slow-recovery"},
@@ -32,9 +32,12 @@ constexpr std::array<std::pair<Kind, std::string_view>, 21> words{{{Kind::plain,
                                                                   {Kind::strokeSigns, "stroke-signs"},
                                                                   {Kind::vision, "vision"},
                                                                   {Kind::threadLump, "thread-lump"},
-                                                                  {Kind::spreadingColour, "spreading-colour"}}};
-/// Signs have a stream of chance of their own: the scores do not depend on them.
+                                                                  {Kind::spreadingColour, "spreading-colour"},
+                                                                  {Kind::fever, "fever"},
+                                                                  {Kind::spreadingNumbness, "spreading-numbness"}}};
+/// Signs and temperatures have streams of chance of their own: the scores do not depend on them.
 constexpr std::uint64_t streamOfSigns = std::uint64_t{1} << 60;
+constexpr std::uint64_t streamOfTemperatures = std::uint64_t{1} << 61;
 
 constexpr double itemSkipped = 0.02;       // one symptom left out of an entry
 constexpr double nominalOnsetHour = 7 * 24;  // of what is there from the start and only then abnormal
@@ -106,6 +109,9 @@ KnownCourse invent(const Invention& invention, Kind kind, int number)
                                     : scoresBySteps(chance, scoredLike(kind), onset, hours);
     if (kind == Kind::worseningFolds)
         worsenFolds(chance, onset, hours, sheets);
+    std::vector<std::array<int, 2>> numbness;
+    if (kind == Kind::spreadingNumbness)
+        numbness = numbnessThatSpreads(chance, onset, hours);
 
     KnownCourse course;
     course.name = std::string(word(kind)) + "-" + std::to_string(number);
@@ -124,17 +130,22 @@ KnownCourse invent(const Invention& invention, Kind kind, int number)
                 observation.scores.insert_or_assign({scoredSymptoms[s], recovery::bothSides[side]},
                                                     scoreOf(sheets[first + i][s][side]));
         }
+        for (std::size_t side = 0; !numbness.empty() && side < 2; ++side)
+            observation.scores.insert_or_assign({Symptom::numbness, recovery::bothSides[side]}, scoreOf(numbness[first + i][side]));
         course.input.observations.push_back(std::move(observation));
     }
 
     Chance ofSigns(invention.seed, streamOfSigns + stream);
     course.signs = tickedSigns(ofSigns, kind, onset, diary.hours, diary.moments);
+    Chance ofTemperatures(invention.seed, streamOfTemperatures + stream);
+    course.temperatures = temperatures(ofTemperatures, kind, onset, diary.hours, diary.moments);
     course.truth.kind = word(kind);
     if (kind == Kind::silent)
         course.truth.onset = diary.moments.empty() ? diary.treated : diary.moments.back();
     else if (kind != Kind::plain)
         course.truth.onset = after(diary.treated, onset.hour);
-    const bool bothSides = kind == Kind::plain || kind == Kind::slowRecovery || kind == Kind::silent;
+    const bool bothSides =
+        kind == Kind::plain || kind == Kind::slowRecovery || kind == Kind::silent || kind == Kind::fever;
     if (!bothSides)
         course.truth.side = recovery::bothSides[onset.side];
     return course;

@@ -6,7 +6,7 @@
 /// Two models that share no formula: `decay` (a smooth curve through noise) and `steps` (a score
 /// that steps up and down at chance moments). Every assumption: docs/statistics/detection.md.
 
-#include "core/recovery/sign.h"
+#include "core/recovery/entry.h"
 #include "core/triggers/judge.h"
 
 #include <array>
@@ -25,21 +25,23 @@ enum class Kind : std::uint8_t {
     threadOut, weakness, salivaSwelling, paleSkin, bleeding,  ///< told by a warning sign, hardly by a score
     airway, allergy, numbingReaction, severeIllness, strokeSigns, vision,  ///< told by a sign of an emergency
     threadLump, spreadingColour,  ///< told by a sign
+    fever,              ///< told by a temperature
+    spreadingNumbness,  ///< told by scores of numbness, which no other kind writes
 };
 
 /// What the triggers are there for, and are measured on.
 inline constexpr std::array allKinds{Kind::plain,        Kind::infection, Kind::haematoma,
                                      Kind::slowRecovery, Kind::puckering, Kind::silent};
-/// What else a diary can show. Left out, with reasons, in docs/statistics/detection.md: numbness that
-/// spreads, and fever.
+/// What else a diary can show.
 inline constexpr std::array rareKinds{Kind::lateHaematoma,  Kind::worseningFolds,  Kind::threadOut,     Kind::weakness,
                                       Kind::salivaSwelling, Kind::paleSkin,        Kind::bleeding,      Kind::airway,
                                       Kind::allergy,        Kind::numbingReaction, Kind::severeIllness, Kind::strokeSigns,
-                                      Kind::vision,         Kind::threadLump,      Kind::spreadingColour};
+                                      Kind::vision,         Kind::threadLump,      Kind::spreadingColour, Kind::fever,         Kind::spreadingNumbness};
 
 /// As in the table of truth: `plain`, `infection`, `haematoma`, `slow-recovery`, `puckering`, `silent`;
 /// `late-haematoma`, `worsening-puckering`, `thread-out`, `weakness`, `saliva-swelling`, `pale-skin`, `bleeding`,
-/// `airway`, `allergy`, `numbing-reaction`, `severe-illness`, `stroke-signs`, `vision`, `thread-lump`, `spreading-colour`.
+/// `airway`, `allergy`, `numbing-reaction`, `severe-illness`, `stroke-signs`, `vision`, `thread-lump`, `spreading-colour`,
+/// `fever`, `spreading-numbness`.
 std::string_view word(Kind kind);
 Result<Kind> kindFromWord(std::string_view text);
 
@@ -57,11 +59,18 @@ struct TickedSigns {
     recovery::Signs signs;
 };
 
+/// A temperature of an entry.
+struct MeasuredTemperature {
+    clock::Moment at;
+    recovery::Temperature temperature;
+};
+
 struct KnownCourse {
     std::string name;
     triggers::CourseInput input;
     Truth truth;
     std::vector<TickedSigns> signs = {};  ///< by time; triggers do not see them, warnings do
+    std::vector<MeasuredTemperature> temperatures = {};  ///< the same
 };
 
 enum class Model : std::uint8_t { decay, steps };

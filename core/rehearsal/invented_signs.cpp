@@ -52,6 +52,7 @@ constexpr std::array shown{
     Shown{Kind::spreadingColour, Sign::colourChange, 1, 0, 24, never},
     Shown{Kind::spreadingColour, Sign::edgeMoved, 1, 12, 48, never},
     Shown{Kind::spreadingColour, Sign::warmer, 0.5, 0, 48, never},
+    Shown{Kind::fever, Sign::shivering, 0.3, 0, 24, 48},
 };
 constexpr std::array ordinary{Sign::moreTender, Sign::colourChange, Sign::threadLump};
 
@@ -75,6 +76,8 @@ std::optional<double> onsetByKind(Chance& chance, Kind kind)
     case Kind::vision: return chance.between(2, 20 * 24);
     case Kind::threadLump: return chance.between(3 * 24, 18 * 24);
     case Kind::spreadingColour: return chance.between(2 * 24, 9 * 24);
+    case Kind::fever: return chance.between(3 * 24, 9 * 24);  // as an infection
+    case Kind::spreadingNumbness: return chance.between(2 * 24, 12 * 24);
     default: return std::nullopt;
     }
 }
@@ -97,6 +100,55 @@ void worsenFolds(Chance& chance, const Onset& onset, const std::vector<double>& 
         int& points = sheets[i][folds][onset.side];
         points = std::clamp(points + static_cast<int>(std::floor(more + chance.uniform())), 0, 10);
     }
+}
+
+std::vector<std::array<int, 2>> numbnessThatSpreads(Chance& chance, const Onset& onset, const std::vector<double>& hours)
+{
+    // Assumptions, no source: leaflets speak of six to eight weeks until ordinary numbness is gone, and of no score.
+    constexpr double halvesInHours = 14 * 24;
+    constexpr double ln2 = 0.6931471805599453;
+    const double start = chance.between(1, 4);
+    const double lean = chance.between(-0.5, 0.5);  // of the left over the right, points
+    const double gain = chance.between(3, 5);
+    const double aDay = chance.between(0.6, 1.5);
+    std::vector<std::array<int, 2>> numbness;
+    numbness.reserve(hours.size());
+    for (const double hour : hours) {
+        const double since = hour - onset.hour;
+        const double more = since <= 0 ? 0 : std::min(gain, 1 + aDay * since / 24);
+        std::array<int, 2> sides{};
+        for (std::size_t side = 0; side < sides.size(); ++side) {
+            const double usual = (start + (side == 0 ? lean : -lean)) * portableExp(-ln2 * hour / halvesInHours);
+            const double felt = usual + (side == onset.side ? more : 0);
+            sides[side] = std::clamp(static_cast<int>(std::floor(felt + chance.uniform())), 0, 10);
+        }
+        numbness.push_back(sides);
+    }
+    return numbness;
+}
+
+std::vector<MeasuredTemperature> temperatures(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours,
+                                              const std::vector<clock::Moment>& moments)
+{
+    constexpr double measuresAnyway = 0.05;  // of entries
+    constexpr double measuresHot = 0.8;      // of entries with a fever
+    constexpr double feverHours = 48;
+    constexpr double usual = 36.8, spread = 0.3, highestUsual = 37.6;
+    constexpr double lowestFever = 38.0;
+    const double height = chance.between(0.2, 1.6);  // of the fever above its bound
+    std::vector<MeasuredTemperature> measured;
+    for (std::size_t i = 0; i < hours.size(); ++i) {
+        const double since = hours[i] - onset.hour;
+        const bool hot = kind == Kind::fever && since >= 0 && since < feverHours;
+        const double wobble = chance.normal(0, spread);
+        if (!chance.happens(hot ? measuresHot : measuresAnyway))
+            continue;
+        const double celsius = hot ? std::max(lowestFever, lowestFever + height + wobble) : std::min(highestUsual, usual + wobble);
+        // A thermometer shows tenths.
+        if (const auto shown = recovery::Temperature::celsius(std::floor(10 * celsius + 0.5) / 10))
+            measured.push_back({moments[i], *shown});
+    }
+    return measured;
 }
 
 std::vector<TickedSigns> tickedSigns(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours,

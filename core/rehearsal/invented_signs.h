@@ -1,7 +1,7 @@
 #pragma once
 /// \file
-/// Inside of core/rehearsal: what invented patients tick when they are asked for warning signs, and the
-/// complications that show there and hardly in a score. Assumptions: docs/statistics/detection.md.
+/// Inside of core/rehearsal: what invented patients tick when they are asked for warning signs, what they measure, and
+/// the complications that show there and hardly in the scores of every course. Assumptions: docs/statistics/detection.md.
 
 #include "core/rehearsal/invented_scores.h"
 
@@ -15,6 +15,14 @@ Kind scoredLike(Kind kind);
 
 /// Folds that grow on one side from the onset on, put on what was scored.
 void worsenFolds(Chance& chance, const Onset& onset, const std::vector<double>& hours, std::vector<Sheet>& sheets);
+
+/// Numbness of both sides (left, right) at each of these hours, that of one side spreading from the onset on.
+std::vector<std::array<int, 2>> numbnessThatSpreads(Chance& chance, const Onset& onset, const std::vector<double>& hours);
+
+/// What was measured at the entries, in their order; most entries have no temperature. Of kinds other than fever none is
+/// as high as 38.0.
+std::vector<MeasuredTemperature> temperatures(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours,
+                                              const std::vector<clock::Moment>& moments);
 
 /// What is ticked at each of the entries, in their order; entries at which nothing is ticked are left out.
 std::vector<TickedSigns> tickedSigns(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours,

@@ -2,8 +2,9 @@
 // thresholds, all kinds, rhythms and both models; on ordinary courses with the warning rules as well; and which thresholds
 // today's calibration gives on the like: docs/statistics/detection.md, docs/clinical/thresholds.md.
 //
-//   defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT]
+//   defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT] [--pictures FOLDER]
 
+#include "tests/bench/defaults_tradeoff.h"
 #include "tests/bench/detection_tables.h"
 
 #include "core/rehearsal/calibrate.h"
@@ -13,6 +14,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <fstream>
 #include <vector>
 
 using namespace ebbline;
@@ -70,13 +72,44 @@ void printCost(std::uint64_t seed, int count)
     std::printf("\n");
 }
 
-void printFound(std::uint64_t seed, const Sizes& sizes)
+/// Plain courses with an alert of a trigger, and with none of another.
+void printRaised(const std::string& name, const std::vector<KnownCourse>& plain)
+{
+    using triggers::Trigger;
+    constexpr std::array asked{Trigger::level, Trigger::rebound, Trigger::sideDivergence, Trigger::slowRecovery};
+    std::array<long, asked.size()> any{}, alone{};
+    for (const KnownCourse& course : plain) {
+        std::array<bool, asked.size()> raised{};
+        for (const triggers::Finding& finding : verdictOn(course, triggers::defaultProtocol()).raised)
+            for (std::size_t i = 0; i < asked.size(); ++i)
+                if (finding.trigger == asked[i] && finding.urgency != recovery::Urgency::atReview)
+                    raised[i] = true;
+        const auto kinds = std::count(raised.begin(), raised.end(), true);
+        for (std::size_t i = 0; i < asked.size(); ++i) {
+            any[i] += raised[i];
+            alone[i] += raised[i] && kinds == 1;
+        }
+    }
+    std::printf("| %s |", name.c_str());
+    for (std::size_t i = 0; i < asked.size(); ++i)
+        std::printf(" %.3f, %.3f |", static_cast<double>(any[i]) / static_cast<double>(plain.size()),
+                    static_cast<double>(alone[i]) / static_cast<double>(plain.size()));
+    std::printf("\n");
+}
+
+void printFound(std::uint64_t seed, const Sizes& sizes, DefaultsTradeOff& tradeOff)
 {
     std::vector<std::pair<std::string, Figures>> rows;
+    std::printf("### What alerts in plain courses, the default protocol: with an alert of the trigger, with no other one\n\n"
+                "| model, entries | level | rebound | side divergence | slow recovery |\n|---|---|---|---|---|\n");
     for (const Model model : models)
-        for (const Rhythm rhythm : rhythms)
-            rows.emplace_back(std::string(nameOf(model)) + ", " + nameOf(rhythm),
-                              figuresUnder(freshCohorts({model, rhythm, seed}, sizes), triggers::defaultProtocol()));
+        for (const Rhythm rhythm : rhythms) {
+            const Cohorts cohorts = freshCohorts({model, rhythm, seed}, sizes);
+            rows.emplace_back(std::string(nameOf(model)) + ", " + nameOf(rhythm), figuresUnder(cohorts, triggers::defaultProtocol()));
+            printRaised(rows.back().first, cohorts[static_cast<std::size_t>(Kind::plain)]);
+            tradeOff.take(model, cohorts);
+        }
+    std::printf("\n");
     const std::string of = ", seed " + std::to_string(seed);
     printMainHeader("The default protocol" + of);
     for (const auto& [name, figures] : rows)
@@ -127,19 +160,33 @@ int main(int argc, char** argv)
     std::uint64_t calibrationSeed = 31'001;
     std::uint64_t judgementSeed = 33'001;
     Sizes sizes;
+    const char* pictures = nullptr;
     for (int i = 1; i < argc; ++i) {
         if (std::strcmp(argv[i], "--quick") == 0) {
             sizes = {800, 800, 200};
         } else if (std::strcmp(argv[i], "--seeds") == 0 && i + 2 < argc) {
             calibrationSeed = std::strtoull(argv[++i], nullptr, 10);
             judgementSeed = std::strtoull(argv[++i], nullptr, 10);
+        } else if (std::strcmp(argv[i], "--pictures") == 0 && i + 1 < argc) {
+            pictures = argv[++i];
         } else {
-            std::fprintf(stderr, "defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT]\n");
+            std::fprintf(stderr, "defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT] [--pictures FOLDER]\n");
             return 2;
         }
     }
-    printFound(judgementSeed, sizes);
+    DefaultsTradeOff tradeOff;
+    printFound(judgementSeed, sizes, tradeOff);
+    tradeOff.print();
     printCost(judgementSeed, sizes.plain);
     printThresholds(calibrationSeed, sizes.calibration);
+    if (!pictures)
+        return 0;
+    const std::string folder = pictures;
+    const std::string slow = tradeOffPicture({"plain courses with an alert, per 100", 40, 10}, tradeOff.slowCurves());
+    const std::string folds = tradeOffPicture({"plain courses with a note for the review, per 100", 60, 10}, tradeOff.foldCurves());
+    if (!(std::ofstream(folder + "/tradeoff-slow.svg") << slow) || !(std::ofstream(folder + "/tradeoff-folds.svg") << folds)) {
+        std::fprintf(stderr, "%s: cannot be written\n", pictures);
+        return 1;
+    }
     return 0;
 }

@@ -28,7 +28,7 @@ namespace {
 std::uint64_t calibrationSeed = 21'001;
 std::uint64_t judgementSeed = 23'001;
 
-constexpr std::array budgets{3.5, 5.0, 10.0, 20.0};
+constexpr std::array budgets{3.5, 5.0, 7.5, 10.0, 15.0, 20.0};
 
 /// One model and rhythm: the courses, and what each budget made of them.
 struct Judged {
@@ -302,7 +302,7 @@ int main(int argc, char** argv)
     printTransfer(sizes);
     for (const Model model : models)
         forecasts(model, sizes);
-    if (picture && !(std::ofstream(picture) << tradeOffPicture(curves))) {
+    if (picture && !(std::ofstream(picture) << tradeOffPicture({"budget: false alerts per 100 uncomplicated courses", 20, 5}, curves))) {
         std::fprintf(stderr, "%s: cannot be written\n", picture);
         return 1;
     }

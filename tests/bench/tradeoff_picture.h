@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// The trade-off of detection_bench as a picture (SVG 1.1).
+/// What more alerts or notes find, as a picture (SVG 1.1).
 
 #include <string>
 #include <utility>
@@ -10,10 +10,17 @@ namespace ebbline::bench {
 
 struct Curve {
     std::string name;
-    std::vector<std::pair<double, double>> points;  ///< (false alerts per 100, share found)
+    std::vector<std::pair<double, double>> points;  ///< (burden per 100 courses, share found)
 };
 
-/// Budgets 0 to 20 across, shares found from 0.5 to 1 upwards. Each curve has its own mark.
-std::string tradeOffPicture(const std::vector<Curve>& curves);
+/// What lies across.
+struct Burden {
+    std::string words;
+    int most;  ///< per 100 courses
+    int step;
+};
+
+/// The burden from 0 across, shares found up to 1 upwards, from 0.5 or the tenth below all curves. Each curve has its own mark.
+std::string tradeOffPicture(const Burden& burden, const std::vector<Curve>& curves);
 
 }  // namespace ebbline::bench

@@ -33,7 +33,7 @@ clock::Instant later() { return test::momentAt("2027-06-01T09:00:00+01:00").at; 
 
 Assessed assessed(const std::vector<exchange::ScoreRow>& scores, clock::Instant now, const std::vector<exchange::SignRow>& signs = {})
 {
-    const auto done = assessTables(scores, signs, triggers::defaultProtocol(), now);
+    const auto done = assessTables(scores, signs, {}, triggers::defaultProtocol(), now);
     REQUIRE(done);
     return *done;
 }
@@ -144,16 +144,64 @@ TEST_CASE("tables that disagree on the treatment are refused by line and column 
                                            "c,2027-03-02T21:00:00+01:00,2027-03-01T09:00:00+01:00,warmer,yes\n");
     REQUIRE(scores);
     REQUIRE(signs);
-    CHECK(assessTables(*scores, *signs, triggers::defaultProtocol(), later()));
+    CHECK(assessTables(*scores, *signs, {}, triggers::defaultProtocol(), later()));
 
     auto moved = *signs;
     moved[1].treatedAt = test::momentAt("2027-03-01T08:00:00+01:00");
-    const auto done = assessTables(*scores, moved, triggers::defaultProtocol(), later());
+    const auto done = assessTables(*scores, moved, {}, triggers::defaultProtocol(), later());
     REQUIRE_FALSE(done);
     CHECK(done.error().reason == Reason::malformed);
     CHECK(done.error().detail
           == "table of signs, line 3, column 3 (treated_at): course 'c' was treated at 2027-03-01T09:00:00+01:00 by line 3 of the table of "
              "scores, here at 2027-03-01T08:00:00+01:00");
+}
+
+TEST_CASE("a fever is judged from 38.0 on where a table of temperatures is handed in", "[tool][assess][boundary]")
+{
+    const auto at = "2027-03-04T20:00:00+01:00";
+    const std::vector<exchange::ScoreRow> scores{score("c", at, Symptom::pain, Side::left, 2)};
+    const auto temperature = [&](double celsius) {
+        return std::vector<exchange::TemperatureRow>{
+            {"c", test::momentAt(treatedAt), test::momentAt(at), *recovery::Temperature::celsius(celsius)}};
+    };
+    const auto rulesOf = [&](const std::vector<exchange::SignRow>& signs, const std::vector<exchange::TemperatureRow>& temperatures) {
+        const auto done = assessTables(scores, signs, temperatures, triggers::defaultProtocol(), later());
+        REQUIRE(done);
+        std::set<std::string> called;
+        for (const exchange::FindingRow& row : done->findings)
+            if (row.urgency == recovery::Urgency::callNow)
+                called.insert(row.trigger);
+        return called;
+    };
+    const std::vector<exchange::SignRow> warm{{"c", test::momentAt(treatedAt), test::momentAt(at), Sign::warmer, true}};
+    CHECK_FALSE(rulesOf({}, {}).contains("fever"));
+    CHECK_FALSE(rulesOf({}, temperature(37.9)).contains("fever"));
+    CHECK(rulesOf({}, temperature(38.0)).contains("fever"));
+    // The sign of the same moment belongs to the same entry.
+    CHECK(rulesOf(warm, temperature(38.0)).contains("fever-with-inflammation"));
+}
+
+TEST_CASE("whoever only measures is not silent, and a treatment told otherwise by the temperatures is refused", "[tool][assess][errors]")
+{
+    const std::vector<exchange::ScoreRow> scores{score("c", "2027-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2),
+                                                 score("d", "2027-03-07T19:00:00+01:00", Symptom::pain, Side::left, 2)};
+    std::vector<exchange::TemperatureRow> temperatures{{"c", test::momentAt(treatedAt), test::momentAt("2027-03-05T08:00:00+01:00"),
+                                                        *recovery::Temperature::celsius(36.8), {2, 2}}};
+    const auto silences = [&](const std::vector<exchange::TemperatureRow>& measured) {
+        const auto done = assessTables(scores, {}, measured, triggers::defaultProtocol(), later());
+        REQUIRE(done);
+        return std::count_if(done->findings.begin(), done->findings.end(), [](const exchange::FindingRow& row) {
+            return row.course == "c" && row.trigger == "silence";
+        });
+    };
+    CHECK(silences({}) == 1);
+    CHECK(silences(temperatures) == 0);
+
+    temperatures[0].treatedAt = test::momentAt("2027-03-01T08:00:00+01:00");
+    const auto refused = assessTables(scores, {}, temperatures, triggers::defaultProtocol(), later());
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().reason == Reason::malformed);
+    CHECK(refused.error().detail.starts_with("table of temperatures, line 2, column 2 (treated_at): course 'c' was treated at "));
 }
 
 TEST_CASE("a treatment that the tables tell by two clocks is one treatment, on the day of the table of scores", "[tool][assess]")
@@ -180,7 +228,7 @@ TEST_CASE("a treatment that the tables tell by two clocks is one treatment, on t
 
 TEST_CASE("tables without a course say nothing, and not that nothing was found", "[tool][assess][errors]")
 {
-    const auto done = assessTables({}, {}, triggers::defaultProtocol(), later());
+    const auto done = assessTables({}, {}, {}, triggers::defaultProtocol(), later());
     REQUIRE_FALSE(done);
     CHECK(done.error() == Error{Reason::notEnough, "no course"});
 }

@@ -130,6 +130,19 @@ TEST_CASE("signs written are the signs read", "[exchange][tables][property]")
     }));
 }
 
+TEST_CASE("temperatures written are the temperatures read", "[exchange][tables][property]")
+{
+    CHECK(rc::check("temperatures", [] {
+        const auto rows = generatedRows([](std::string name, clock::Moment treated, clock::Moment entered) {
+            return TemperatureRow{std::move(name), std::move(treated), std::move(entered),
+                                  *recovery::Temperature::celsius(*rc::gen::inRange(30'000, 45'001) / 1000.0)};
+        });
+        const auto read = readTemperatures(writeTemperatures(rows));
+        RC_ASSERT(read.has_value());
+        RC_ASSERT(*read == rows);
+    }));
+}
+
 TEST_CASE("truth written is the truth read", "[exchange][tables][property]")
 {
     CHECK(rc::check("truth", [] {

@@ -242,6 +242,26 @@ TEST_CASE("a sign that is unknown, unanswered or answered both ways is refused",
           == "line 3, column 5 (present): the same was answered differently for the same moment in line 2");
 }
 
+TEST_CASE("a temperature is degrees Celsius with a decimal point, and what no thermometer shows is refused", "[exchange][tables][boundary]")
+{
+    const std::string head = "course,treated_at,entered_at,celsius\n";
+    const std::string row = "A,2027-03-01T10:00Z,2027-03-02T10:00Z,";
+    const auto read = readTemperatures(head + row + "38.0\n");
+    REQUIRE(read);
+    REQUIRE(read->size() == 1);
+    CHECK(read->front().temperature.celsius() == 38.0);
+    CHECK(readTemperatures(head + row + "30\n"));
+    CHECK(readTemperatures(head + row + "45\n"));
+    for (const char* cell : {"29.9", "45.1", "100.4", "38 C", "3.8e1", "nan", "", "-38"}) {
+        CAPTURE(cell);
+        CHECK(firstProblem(readTemperatures(head + row + cell + "\n"))
+              == "line 2, column 4 (celsius): want degrees Celsius from 30 to 45, such as 38.2, found '" + std::string(cell) + "'");
+    }
+    CHECK(readTemperatures(head + row + "38.2\n" + row + "38.2\n"));
+    CHECK(firstProblem(readTemperatures(head + row + "38.2\n" + row + "37.2\n"))
+          == "line 3, column 4 (celsius): the same was answered differently for the same moment in line 2");
+}
+
 TEST_CASE("truth tells plain courses and complications with their onset and side", "[exchange][tables]")
 {
     const auto read = readTruth("course,kind,onset_at,side\nA,plain,,-\nB,haematoma,2027-03-01T18:00:00+01:00,L\n"

@@ -298,13 +298,96 @@ TEST_CASE("a late bleeding begins in the second week, and folds that get worse r
     CHECK(rise / counted > 1.5);
 }
 
+TEST_CASE("a fever is measured while it lasts by most who write, and never before", "[rehearsal][invented]")
+{
+    const Model model = GENERATE(Model::decay, Model::steps);
+    int wrote = 0;
+    int told = 0;
+    for (int i = 0; i < 200; ++i) {
+        const KnownCourse course = invent({model, Rhythm::twice, 9}, Kind::fever, i);
+        CHECK(course.truth.side == Side::none);
+        const auto during = [&](const clock::Moment& at) {
+            return at.at >= course.truth.onset->at && at.at < course.truth.onset->at + std::chrono::hours(48);
+        };
+        bool hot = false;
+        for (const MeasuredTemperature& measured : course.temperatures) {
+            const bool fever = measured.temperature.celsius() >= 38.0;
+            // Moments are cut to the minute.
+            const auto later = measured.at.at - course.truth.onset->at;
+            if (later < -std::chrono::minutes(1) || later > std::chrono::hours(48) + std::chrono::minutes(1))
+                CHECK_FALSE(fever);
+            else if (later > std::chrono::minutes(1) && later < std::chrono::hours(48) - std::chrono::minutes(1))
+                CHECK(fever);
+            hot = hot || fever;
+        }
+        wrote += std::count_if(course.input.observations.begin(), course.input.observations.end(),
+                               [&](const auto& entry) { return during(entry.at); }) >= 2;
+        told += hot;
+    }
+    REQUIRE(wrote > 100);
+    CHECK(told > 0.9 * wrote);
+}
+
+TEST_CASE("ordinary courses measure now and then and have no fever, and the scores do not depend on it", "[rehearsal][invented]")
+{
+    int entries = 0;
+    int measured = 0;
+    for (int i = 0; i < 300; ++i) {
+        const KnownCourse course = invent({Model::decay, Rhythm::mixed, 9}, Kind::plain, i);
+        entries += static_cast<int>(course.input.observations.size());
+        measured += static_cast<int>(course.temperatures.size());
+        for (const MeasuredTemperature& each : course.temperatures) {
+            CHECK(each.temperature.celsius() < 38.0);
+            CHECK(std::any_of(course.input.observations.begin(), course.input.observations.end(),
+                              [&](const auto& entry) { return entry.at.at == each.at.at; }));
+        }
+    }
+    CHECK(measured > 0.03 * entries);
+    CHECK(measured < 0.07 * entries);
+}
+
+TEST_CASE("numbness that spreads rises on its side after its onset, and no other kind scores numbness", "[rehearsal][invented]")
+{
+    const Model model = GENERATE(Model::decay, Model::steps);
+    double before = 0, after = 0, other = 0;
+    int counted = 0;
+    for (int i = 0; i < 200; ++i) {
+        const KnownCourse course = invent({model, Rhythm::daily, 9}, Kind::spreadingNumbness, i);
+        std::optional<int> first, last, opposite;
+        for (const auto& entry : course.input.observations) {
+            const auto struck = entry.scores.find({Symptom::numbness, course.truth.side});
+            const auto spared = entry.scores.find({Symptom::numbness, recovery::mirrored(course.truth.side)});
+            REQUIRE(struck != entry.scores.end());
+            REQUIRE(spared != entry.scores.end());
+            if (entry.at.at < course.truth.onset->at) {
+                first = struck->second.points();
+            } else {
+                last = struck->second.points();
+                opposite = spared->second.points();
+            }
+        }
+        if (first && last) {
+            before += *first;
+            after += *last;
+            other += *opposite;
+            ++counted;
+        }
+    }
+    REQUIRE(counted > 100);
+    CHECK(after / counted > before / counted + 1.5);
+    CHECK(other / counted < before / counted);
+    for (const Kind kind : {Kind::plain, Kind::infection, Kind::fever, Kind::weakness})
+        for (const auto& entry : invent({model, Rhythm::daily, 9}, kind, 0).input.observations)
+            CHECK(entry.scores.find({Symptom::numbness, Side::left}) == entry.scores.end());
+}
+
 TEST_CASE("words of kinds go there and back", "[rehearsal][invented]")
 {
     for (const Kind kind : allKinds)
         CHECK(kindFromWord(word(kind)) == kind);
     for (const Kind kind : rareKinds)
         CHECK(kindFromWord(word(kind)) == kind);
-    const auto unknown = kindFromWord("fever");
+    const auto unknown = kindFromWord("toothache");
     REQUIRE_FALSE(unknown);
     CHECK(unknown.error().reason == Reason::malformed);
 }
