@@ -164,6 +164,10 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
         return may;
     if (const Done may = m_inside->needsSecond(); !may)
         return may;
+    // Phones take nothing more from it, also not what is on its way: what the clinic holds of it they get from here. First,
+    // because to hear it twice harms nobody, and a roster that is changed is not changed again.
+    if (const Done passed = m_inside->passOnFrom(device); !passed)
+        return passed;
     const auto secret = crypto::BoxKey::generate();
     const Done revoked = m_inside->changeRoster(
         [&](pairing::Roster& roster) -> Done {
@@ -180,9 +184,6 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
         &secret);
     if (!revoked)
         return revoked;
-    // Phones take nothing more from it, also not what is on its way: what the clinic holds of it they get from here.
-    if (const Done passed = m_inside->passOnFrom(device); !passed)
-        return passed;
     // Said at once on the page of desks, and told to the hub at the next sync.
     if (const Done noted = m_inside->noteEndings(); !noted)
         return noted;

@@ -165,9 +165,12 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
         if (m_post.ended)
             return keepAside(sealed, {Reason::refused, "operation: this phone was replaced"});
         operations = std::move(*unpacked);
-        if (m_post.channel)
+        if (m_post.channel || !isClinic())
             if (const Done apart = setDisputedApart(operations, opened.header.sender); !apart)
                 return apart;
+        if (isClinic())
+            if (const Done late = m_vault.tellLate(operations); !late)
+                return late;
     } else if (opened.header.kind == envelope::Kind::statement) {
         const auto refused = takeStatement(opened);
         if (!refused)
@@ -185,7 +188,7 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
     const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
         if (!m_post.channel)
-            return noteSealedTo(opened.header);
+            return isClinic() ? noteSealedTo(opened.header) : noteCourse(operations);
         if (const Done taken = takeLinks(operations); !taken)
             return taken;
         const Done passed = passOn(operations);
@@ -203,13 +206,16 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     return {};
 }
 
-/// What a phone wrote twice under one number, two desks may hold differently. Each keeps what it has, and what it
-/// was told beside it: one phone that broke its own rule does not stop what desks tell each other.
+/// What a device wrote twice under one number, two others may hold differently. Each keeps what it has, and what it
+/// was told beside it: one that broke its own rule does not stop what desks tell each other, nor what a desk hands on to a
+/// phone. To a phone an author's own envelope is refused as a whole all the same.
 Done Inbox::setDisputedApart(std::vector<journal::Operation>& operations, const envelope::DeviceId& sender)
 {
-    const auto disputed = m_vault.disputed(operations);
+    auto disputed = m_vault.disputed(operations);
     if (!disputed)
         return fail(disputed.error());
+    if (!m_post.channel)
+        std::erase_if(*disputed, [&](const journal::OperationId& id) { return id.device == sender; });
     for (const journal::Operation& operation : operations)
         if (disputed->contains(operation.id))
             if (const Done apart = fork(journal::encode(operation), sender, "operation: another one has this number"); !apart)

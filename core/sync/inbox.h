@@ -26,6 +26,7 @@ public:
     const std::set<envelope::DeviceId>& advanced() const { return m_advanced; }
 
 private:
+    bool isClinic() const { return m_vault.owner() == vault::Vault::Owner::clinic; }
     Done takeOne(bytes::View sealed);
     bool isKnown(const std::optional<envelope::Header>& header) const;
     Done readRosterAgain();
@@ -56,6 +57,9 @@ private:
     Result<std::optional<Error>> takeAsk(const struct AskAgain& ask);
     Done oweAgain(std::uint64_t first);
     Done leaveBehind(std::uint64_t held);
+    /// `next`: the mailbox that a phone which was paired again has now; null if there is none.
+    Done settleLeft(const envelope::MailboxId& before, std::uint64_t held, const vault::Link* next);
+    Done noteCourse(const std::vector<journal::Operation>& operations);
     Done noteSealedTo(const envelope::Header& header);
 
     vault::Vault& m_vault;

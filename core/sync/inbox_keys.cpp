@@ -3,6 +3,7 @@
 #include "core/sync/inbox.h"
 
 #include "core/bytes/reader.h"
+#include "core/bytes/text.h"
 #include "core/sync/key_change.h"
 #include "core/sync/least_version.h"
 #include "core/sync/messages.h"
@@ -11,6 +12,13 @@
 #include <algorithm>
 
 namespace ebbline::sync {
+
+namespace {
+
+/// Under this name a phone that was paired again keeps up to where the clinic holds its operations, until it knows what stays behind.
+std::string unsettledName(const envelope::MailboxId& mailbox) { return "left-unsettled/" + bytes::toHex(mailbox.view()); }
+
+}  // namespace
 
 Result<envelope::Opened> Inbox::open(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender)
 {
@@ -123,21 +131,10 @@ Done Inbox::oweAgain(std::uint64_t first)
     return m_vault.keep(sealedAgainName(m_post.mailbox), bytes::Writer().u64(lowest).bytes());
 }
 
-/// This phone was replaced: what the clinic does not hold is counted, kept for the screens, and told; what is on its way
-/// is told to bring nothing.
+/// This phone was replaced, or paired again: what is on its way is told to bring nothing, and what the clinic does not hold
+/// stays behind or goes on in the mailbox that came after.
 Done Inbox::leaveBehind(std::uint64_t held)
 {
-    LeftBehind left;
-    for (const journal::Operation& operation : m_vault.operations()) {
-        const auto kind = static_cast<records::Kind>(operation.kind);
-        if (operation.id.device != m_vault.device() || operation.id.number <= held || kind == records::Kind::keyAnnounced
-            || operation.audience != journal::Audience::patientAndClinic)
-            continue;
-        left.first = left.isNothing() ? operation.entered.at : std::min(left.first, operation.entered.at);
-        left.last = left.isNothing() ? operation.entered.at : std::max(left.last, operation.entered.at);
-        ++(kind == records::Kind::entryRecorded ? left.entries : kind == records::Kind::messageWritten ? left.messages
-           : kind == records::Kind::photoTaken ? left.photos : left.others);
-    }
     return m_vault.together([&]() -> Done {
         if (const Done ended = m_vault.endLink(m_post.mailbox); !ended)
             return ended;
@@ -147,10 +144,78 @@ Done Inbox::leaveBehind(std::uint64_t held)
         if (*again)
             if (const Done owed = oweAgain((*again)->first); !owed)
                 return owed;
-        if (const Done kept = m_vault.keep(leftBehindName(m_post.mailbox), pack(left)); !kept)
-            return kept;
-        return m_vault.keep(leftOwedName(m_post.mailbox), bytes::Writer().u8(1).bytes());
+        const auto links = m_vault.links();
+        if (!links)
+            return fail(links.error());
+        const auto next = std::ranges::find_if(*links, [&](const vault::Link& link) { return !link.ended && link.clinicRoot == m_post.root; });
+        // Of which course that one is shows with the first operation in it: until then nobody knows what stays behind.
+        if (next != links->end() && next->course.isNull())
+            return m_vault.keep(unsettledName(m_post.mailbox), bytes::Writer().u64(held).bytes());
+        return settleLeft(m_post.mailbox, held, next == links->end() ? nullptr : &*next);
     });
+}
+
+/// What was written for the course that this phone is still paired for goes to its present mailbox, if it was not acknowledged:
+/// the clinic takes once what it holds already. Anything else past `held` is counted, kept for the screens, and told.
+Done Inbox::settleLeft(const envelope::MailboxId& before, std::uint64_t held, const vault::Link* next)
+{
+    const auto isOwn = [&](const journal::Operation& operation) {
+        return operation.id.device == m_vault.device() && operation.audience == journal::Audience::patientAndClinic
+               && operation.kind != static_cast<std::uint16_t>(records::Kind::keyAnnounced);
+    };
+    const auto goesOn = [&](const journal::Operation& operation) { return next && operation.course == next->course; };
+    LeftBehind left;
+    for (const journal::Operation& operation : m_vault.operations()) {
+        if (!isOwn(operation) || operation.id.number <= held || goesOn(operation))
+            continue;
+        const auto kind = static_cast<records::Kind>(operation.kind);
+        left.first = left.isNothing() ? operation.entered.at : std::min(left.first, operation.entered.at);
+        left.last = left.isNothing() ? operation.entered.at : std::max(left.last, operation.entered.at);
+        ++(kind == records::Kind::entryRecorded ? left.entries : kind == records::Kind::messageWritten ? left.messages
+           : kind == records::Kind::photoTaken ? left.photos : left.others);
+    }
+    if (next) {
+        const auto waiting = m_vault.unsealed(before);
+        if (!waiting)
+            return fail(waiting.error());
+        std::vector<journal::OperationId> again;
+        for (const journal::Operation& operation : *waiting)
+            if (isOwn(operation) && goesOn(operation))
+                again.push_back(operation.id);
+        if (const Done sent = m_vault.sendAgain(again, next->mailbox); !sent)
+            return sent;
+    }
+    if (const Done kept = m_vault.keep(leftBehindName(before), pack(left)); !kept)
+        return kept;
+    return m_vault.keep(leftOwedName(before), bytes::Writer().u8(1).bytes());
+}
+
+/// The first operation that comes to a phone in a mailbox says of which course it is; what waited for that is settled.
+Done Inbox::noteCourse(const std::vector<journal::Operation>& operations)
+{
+    auto links = m_vault.links();
+    if (!links)
+        return fail(links.error());
+    const auto here = std::ranges::find(*links, m_post.mailbox, &vault::Link::mailbox);
+    if (operations.empty() || operations.front().course.isNull() || here == links->end() || here->ended || !here->course.isNull())
+        return {};
+    here->course = operations.front().course;
+    if (const Done put = m_vault.putLink(*here); !put)
+        return put;
+    for (const vault::Link& link : *links) {
+        if (!link.ended || link.clinicRoot != here->clinicRoot)
+            continue;
+        const auto held = m_vault.kept(unsettledName(link.mailbox));
+        if (!held && held.error().reason == Reason::notFound)
+            continue;
+        if (!held)
+            return fail(held.error());
+        if (const Done settled = settleLeft(link.mailbox, bytes::Reader(*held).u64(), &*here); !settled)
+            return settled;
+        if (const Done done = m_vault.keep(unsettledName(link.mailbox), {}); !done)
+            return done;
+    }
+    return {};
 }
 
 /// What this desk wrote for the phone before it stands in that one's mailbox, and who made the new link may not have held it:

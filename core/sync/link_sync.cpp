@@ -89,7 +89,7 @@ private:
         m_report.garbled += reader.atEnd() ? 0 : 1;
         std::erase_if(m_posts, [&](const Post& post) {
             const auto outgoing = m_vault.outgoing(post.mailbox);
-            return std::ranges::find(news, post.mailbox) == news.end() && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
+            return std::ranges::find(news, post.mailbox) == news.end() && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(m_vault, post);
         });
     }
 
@@ -107,15 +107,6 @@ private:
     {
         const bool stopped = limited && m_place < m_posts.size();
         return stopped || m_vault.kept(stoppedName) ? m_vault.keep(stoppedName, stopped ? post().mailbox.view() : bytes::View{}) : Done{};
-    }
-
-    /// The phone gives one whenever it is used; a clinic answers a phone that was heard since.
-    bool heartbeatIsDue(const Post& post) const
-    {
-        const auto standing = m_vault.standing(post.mailbox);
-        if (!standing || !standing->spokeAt || post.ended || !isOver(*standing->spokeAt, heartbeatEvery, now()))
-            return false;
-        return !isClinic() || post.channel || (standing->heardAt && *standing->heardAt > *standing->spokeAt);
     }
 
     void next()
@@ -150,12 +141,20 @@ private:
         return posts ? Done{} : Done(fail(posts.error()));
     }
 
+    /// The one place where anything new is sealed: whoever is over by now gets nothing of it, whichever way led here.
     Done sealAll()
     {
+        const bool saysMore = post().channel || Outbox(m_vault, post()).hasWaiting();
+        const auto over = saysMore ? hasEnded(m_vault, post()) : Result<bool>(post().ended);
+        if (!over)
+            return fail(over.error());
+        m_posts[m_place].ended = *over;
+        if (*over && post().channel)
+            return {};
         Outbox outbox(m_vault, post());
         if (const Done sealed = outbox.sealWaiting(); !sealed)
             return sealed;
-        if (heartbeatIsDue(post()))
+        if (heartbeatIsDue(m_vault, post()))
             for (const crypto::SigningPublicKey& peer : post().peers)
                 if (const Done sealed = outbox.sealHeld(envelope::Kind::heartbeat, envelope::deviceIdOf(peer)); !sealed)
                     return sealed;
@@ -164,8 +163,9 @@ private:
 
     void sealAndOffer()
     {
-        const Done sealed = sealAll();
-        return sealed ? offer() : finish(sealed.error());
+        if (const Done sealed = sealAll(); !sealed)
+            return finish(sealed.error());
+        post().ended && post().channel ? nextLink() : offer();
     }
 
     const Post& post() const { return m_posts[m_place]; }
@@ -282,7 +282,7 @@ private:
             return finish(sealed.error());
         m_answers = heard || *owed || !m_inbox->toAcknowledge().empty() || !m_inbox->toAsk().empty();
         // A sign of life that came is answered by one, if nothing else says that we are here.
-        if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(post())) {
+        if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(m_vault, post())) {
             m_answers = true;
             for (const envelope::DeviceId& sender : m_inbox->advanced())
                 if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::heartbeat, sender); !sealed)

@@ -221,11 +221,20 @@ void PhotoCarrier::failJob(const Error& error)
     endJob(false);
 }
 
+bool PhotoCarrier::isChannelOver() const
+{
+    const auto posts = m_job->channel ? postsOf(m_vault) : Result<std::vector<Post>>(std::vector<Post>{});
+    return m_job->channel && posts && std::ranges::find(*posts, m_job->mailbox, &Post::mailbox) == posts->end();
+}
+
 void PhotoCarrier::putUp()
 {
     const records::PhotoTaken* photo = taken();
-    if (!photo || m_full.contains(m_job->mailbox))
+    if (!photo)
         return endJob(false);
+    // Another mailbox may have room for it; and nothing more is put up for a desk that was shut out meanwhile.
+    if (m_full.contains(m_job->mailbox) || isChannelOver())
+        return endJob(true);
     // Before the hub hears of it: what was begun there is dropped there if she takes it back.
     if (const Done noted = noteOffer(false); !noted)
         return failJob(noted.error());
@@ -247,8 +256,8 @@ void PhotoCarrier::putUp()
 
 void PhotoCarrier::putNext()
 {
-    if (!taken())
-        return endJob(true);  // taken back meanwhile
+    if (!taken() || isChannelOver())
+        return endJob(true);  // taken back meanwhile, or the desk at the other end was shut out
     const auto self = shared_from_this();
     if (m_missing.empty())
         return ask({"POST", path("/done"), {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
@@ -280,8 +289,11 @@ void PhotoCarrier::putNext()
 void PhotoCarrier::putFailed(const Error& error)
 {
     // No room, or a hub that knows no blobs yet: the others of this mailbox need not ask.
-    if (error.reason == Reason::storageFull || error.reason == Reason::refused)
+    if (error.reason == Reason::storageFull || error.reason == Reason::refused) {
         m_full.insert(m_job->mailbox);
+        problem(error);
+        return endJob(true);
+    }
     if (error.reason != Reason::alreadyExists)
         return failJob(error);
     // Something else stands there under its name: it is cleared away, and put up whole by a later run.

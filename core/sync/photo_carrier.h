@@ -20,9 +20,6 @@ namespace ebbline::sync {
 inline constexpr std::size_t photoTurn = 2u * 1024 * 1024;
 /// A photograph that does not come is asked about at every run for so long, and every few hours afterwards.
 inline constexpr std::chrono::hours photoFreshFor{24};
-/// From so long after it was put in on, whoever holds a photograph of the clinic's offers it, too: the desk that put it
-/// in may be gone. Our own choice.
-inline constexpr std::chrono::hours photoOfferedByItsDeskFor{24};
 
 /// Whether asking anything else would fail as well.
 bool isOfNetwork(const Error& error);
@@ -93,6 +90,7 @@ private:
     void failJob(const Error& error);
     /// Whether something of more weight waits, or the turn is over.
     bool mustYield() const;
+    bool isChannelOver() const;  ///< the job's mailbox led to a desk that was shut out meanwhile
     void end(bool again);
     void problem(const Error& error);
 

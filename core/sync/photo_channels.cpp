@@ -67,10 +67,7 @@ Done PhotoCarrier::collectOffer(const Post& post, const recovery::CourseId& id, 
         return {};
     }
     const clock::Instant now = m_vault.clock().now();
-    const auto& taken = course.photos.at(photo);
-    const bool ours = taken.operation.device == m_vault.device();
-    if (!whole || m_full.contains(post.mailbox) || (!ours && !isOver(taken.value.at.at, photoOfferedByItsDeskFor, now))
-        || (*offer && (*offer)->atHub && !isOver((*offer)->triedAt, offerAgainAfter, now)))
+    if (!whole || m_full.contains(post.mailbox) || (*offer && (*offer)->atHub && !isOver((*offer)->triedAt, offerAgainAfter, now)))
         return {};
     m_jobs.push_back({Job::What::put, post.mailbox, id, photo, true});
     return {};

@@ -3,6 +3,7 @@
 #include "core/bytes/text.h"
 #include "core/pairing/statement.h"
 #include "core/sync/least_version.h"
+#include "core/sync/link_sync.h"
 
 #include <algorithm>
 
@@ -75,6 +76,14 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
                          channel.hub, true, isTooOld(vault, vault.clinicRootKey()), false});
     }
     return posts;
+}
+
+bool heartbeatIsDue(const vault::Vault& vault, const Post& post)
+{
+    const auto standing = vault.standing(post.mailbox);
+    if (!standing || !standing->spokeAt || post.ended || !isOver(*standing->spokeAt, heartbeatEvery, vault.clock().now()))
+        return false;
+    return vault.owner() != vault::Vault::Owner::clinic || post.channel || (standing->heardAt && *standing->heardAt > *standing->spokeAt);
 }
 
 Result<bool> hasEnded(const vault::Vault& vault, const Post& post)

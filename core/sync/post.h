@@ -29,10 +29,13 @@ struct Post {
 /// Every mailbox of the vault that is still in use, phones before desks. \returns Reason::storageFailed.
 Result<std::vector<Post>> postsOf(const vault::Vault& vault);
 
-/// "/v1/m/…"
 /// Whether somebody shut this desk out, or ended this phone, since the post was made.
 Result<bool> hasEnded(const vault::Vault& vault, const Post& post);
 
+/// Whether a sign of life is due. The phone gives one whenever it is used; a clinic answers a phone that was heard since.
+bool heartbeatIsDue(const vault::Vault& vault, const Post& post);
+
+/// "/v1/m/…"
 std::string mailboxPath(const envelope::MailboxId& mailbox);
 
 /// What is asked of a mailbox: everything past what this vault holds, and nothing of those who are left out.

@@ -246,6 +246,9 @@ public:
                    const std::vector<journal::OperationId>& told);
     /// The other end of a channel told us these: it need not hear them.
     Done noteTold(const envelope::MailboxId& channel, const std::vector<journal::Operation>& operations);
+    /// These are about to be accepted. What is new here under a number below what another desk was told of the same device, as
+    /// of a phone that was paired again, is not passed over: that desk is told from there on again, and takes everything once.
+    Done tellLate(const std::vector<journal::Operation>& operations);
     /// How far each phone's chain goes here.
     struct Head {
         envelope::MailboxId mailbox;

@@ -241,6 +241,24 @@ Done Vault::noteTold(const envelope::MailboxId& channel, const std::vector<journ
     });
 }
 
+Done Vault::tellLate(const std::vector<journal::Operation>& operations)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        for (const journal::Operation& operation : operations) {
+            auto lower = inside.database.prepare(
+                "UPDATE channel_told SET number = ?2 - 1 WHERE device = ?1 AND number >= ?2"
+                " AND NOT EXISTS (SELECT 1 FROM operation o WHERE o.device = ?1 AND o.number = ?2)");
+            if (!lower)
+                return fail(lower.error());
+            lower->bind(operation.id.device.view()).bind(static_cast<std::int64_t>(operation.id.number));
+            if (const Done lowered = lower->run(); !lowered)
+                return lowered;
+        }
+        return {};
+    });
+}
+
 Result<std::vector<Vault::Head>> Vault::peerHeads() const
 {
     std::vector<Head> heads;

@@ -84,7 +84,9 @@ Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxI
 
 bool Vault::hasUnsealed() const
 {
-    auto row = m_inside->database.prepare("SELECT 1 FROM operation WHERE mailbox IS NOT NULL AND carried = 0 LIMIT 1");
+    auto row = m_inside->database.prepare(
+        "SELECT 1 FROM operation o WHERE o.mailbox IS NOT NULL AND o.carried = 0"
+        " AND NOT EXISTS (SELECT 1 FROM link l WHERE l.mailbox = o.mailbox AND l.ended = 1) LIMIT 1");
     const Result<bool> any = row ? row->step() : fail(row.error());
     return !any || *any;
 }

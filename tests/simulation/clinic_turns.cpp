@@ -104,6 +104,7 @@ World::Device& World::joinDesk(const std::string& person)
 
 void World::shutOut(Device& device)
 {
+    noteLedger();
     const envelope::DeviceId id = device.vault().device();
     const envelope::MailboxId channel = channelWith(desk().vault(), id);
     const bool underWay = somethingIsUnderWay(desk());

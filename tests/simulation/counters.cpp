@@ -73,6 +73,7 @@ void add(WorldCounters& to, const WorldCounters& from)
     to.refusedByHub += from.refusedByHub;
     to.acknowledgedEntries += from.acknowledgedEntries;
     to.onlyOnPhones += from.onlyOnPhones;
+    to.goneWithADesk += from.goneWithADesk;
 }
 
 std::vector<CounterRow> rowsOf(const NetworkCounters& network, const WorldCounters& world)

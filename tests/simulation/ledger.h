@@ -15,6 +15,7 @@ namespace ebbline::simulation {
 struct Ledger {
     std::map<journal::OperationId, bytes::Array<32>> written;         ///< hash of its bytes, from the vault of who wrote it
     std::set<journal::OperationId> held;                              ///< by any desk at any time
+    std::map<journal::OperationId, std::set<envelope::DeviceId>> heldInUse;  ///< by which desks while they were the clinic's
     std::map<journal::OperationId, std::set<std::string>> opened;     ///< versions of entries that stood on a desk's screen, and before whom
     std::set<journal::OperationId> acknowledged;                      ///< versions that a phone showed as with the clinic
     std::set<photos::PhotoId> pictures;                               ///< that a desk could show

@@ -203,6 +203,7 @@ bool report(const Totals& t, std::uint64_t schedules)
         everything = everything && (row.value > 0 || schedules < row.from);
     }
     print("what only a phone holds of a desk that is gone", t.world.onlyOnPhones);
+    print("entries that only a desk shut out later had taken", t.world.goneWithADesk);
     print("farthest clock, hours", static_cast<std::uint64_t>(t.farthest.count()));
     print("schedules that converged to the same bytes", schedules);
     return everything;

@@ -22,6 +22,7 @@ struct WorldCounters {
     std::uint64_t phonesReplacedAtHand = 0, phonesLost = 0, hubsPutBack = 0, hubsTidied = 0;
     std::uint64_t desksRestored = 0, desksRestoredKnew = 0, phonesRestored = 0, phonesRestoredKnew = 0, setUpAnew = 0;
     std::uint64_t keptFromTheEnded = 0, refusedByHub = 0, acknowledgedEntries = 0, onlyOnPhones = 0;
+    std::uint64_t goneWithADesk = 0;  ///< entries that nobody but a desk that was shut out later had acknowledged
 };
 
 class World {
@@ -148,6 +149,8 @@ private:
     void checkEntries(Device& phone, std::vector<std::string>& wrong);
     void checkOpenings(Device& desk, std::vector<std::string>& wrong);
     void checkPhone(Device& phone, const std::set<journal::OperationId>& atDesk, std::vector<std::string>& wrong);
+    /// Only desks that were shut out later ever held it.
+    bool wentWithADesk(const journal::OperationId& entry);
     /// The text of everything in a course that both sides hold, but for what only one of them can know.
     std::string shared(Device& device, Device& phone, const std::set<journal::OperationId>& atDesk);
     void setClocksRight(Device& one, Device& other);

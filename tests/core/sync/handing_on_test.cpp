@@ -5,6 +5,8 @@
 
 #include "core/bytes/text.h"
 
+#include <algorithm>
+
 using namespace ebbline;
 using namespace std::chrono_literals;
 using desk::Applying;
@@ -190,38 +192,103 @@ TEST_CASE("a desk that is shut out while a sync is under way gets nothing of the
     CHECK(after->sequence == before->sequence);
 }
 
-TEST_CASE("a phone that is paired again for its own course goes on with it", "[sync][clinic]")
+TEST_CASE("a desk that is shut out while it is first heard, and cannot be, gets nothing of the fresh epoch either", "[sync][clinic]")
 {
-    test::ClinicWorld world;
-    const auto course = world.treat();
-    patient::Diary& phone = world.join(course);
-    REQUIRE(phone.record(world.entryOf(phone, 3, 2)));
-    for (int i = 0; i < 2; ++i) {
-        world.syncPhone(phone);
-        world.syncDesk();
+    Clinic clinic;
+    vault::Vault& vault = clinic.world.desk.vault();
+    const auto channels = vault.channels();
+    REQUIRE(channels);
+    REQUIRE(channels->size() == 1);
+    // Nobody was heard for so long that the desk listens before it speaks, and something waits to be said.
+    clinic.world.clock.advance(24h * 6);
+    REQUIRE(clinic.world.desk.writeMessage(clinic.course, "Are you well?"));
+    const auto before = vault.ownHead(channels->front().mailbox);
+    REQUIRE(before);
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
+    const std::string channel = "/v1/m/" + bytes::toHex(channels->front().mailbox.view());
+    bool shutOut = false;
+    clinic.world.courier.refuse = [&](const mailbox::Request& request) {
+        if (request.method != "GET" || !request.path.starts_with(channel) || shutOut)
+            return 0;
+        shutOut = clinic.world.desk.revokeDesk(clinic.second.vault().device()).has_value();
+        return 404;
+    };
+    clinic.world.syncDesk();
+    CHECK(shutOut);
+    const auto after = vault.ownHead(channels->front().mailbox);
+    REQUIRE(after);
+    CHECK(after->sequence == before->sequence);
+}
+
+TEST_CASE("a desk that tells two stories does not keep a phone from what the honest one says", "[sync][clinic]")
+{
+    Clinic clinic;
+    const auto pathOf = [](const envelope::MailboxId& mailbox) { return "/v1/m/" + bytes::toHex(mailbox.view()); };
+    const auto channels = clinic.world.desk.vault().channels();
+    REQUIRE(channels);
+    REQUIRE(channels->size() == 1);
+    const std::string phones = pathOf(clinic.phone.link()->mailbox), channel = pathOf(channels->front().mailbox);
+    const auto refusing = [&](const std::string& path) {
+        clinic.world.courier.refuse = [path](const mailbox::Request& request) {
+            return request.method == "PUT" && request.path.starts_with(path) ? 507 : 0;
+        };
+    };
+    const auto home = clinic.world.folder.path() / "second", copy = clinic.world.folder.path() / "thief";
+    const auto open = [&](const std::filesystem::path& folder) {
+        auto desk = desk::Desk::unlock(folder, test::passphrase, clinic.world.clock, clinic.world.zone);
+        REQUIRE(desk);
+        desk->setPerson("Dr. Jonas Feld");
+        return std::move(*desk);
+    };
+    {
+        const desk::Desk closing = std::move(clinic.second);
     }
-    world.clock.advance(1h);
-    Inviting inviting(world.desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
-    inviting.start(world.courier, [] {});
-    patient::Joining joining(phone, world.clock);
-    REQUIRE(joining.start(inviting.qrText()));
-    for (int i = 0; i < 4; ++i) {
-        joining.poll(world.courier, [] {});
-        inviting.poll(world.courier, [] {});
-    }
-    inviting.confirm(world.courier, [] {});
-    joining.poll(world.courier, [] {});
-    REQUIRE(joining.step() == patient::Joining::Step::linked);
-    REQUIRE(world.desk.writeMessage(course, "Welcome back."));
-    REQUIRE(phone.record(world.entryOf(phone, 4, 2)));
-    for (int i = 0; i < 3; ++i) {
-        world.syncDesk();
-        world.syncPhone(phone);
-    }
-    CHECK(phone.messages().size() == 1);
-    CHECK(phone.vault().quarantined(phone.link()->mailbox) == 0);
-    CHECK(phone.history().size() == 2);
-    for (const patient::EntryView& view : phone.history())
-        CHECK(view.state.place == EntryState::Place::withClinic);
-    CHECK(world.desk.course(course)->state->entries.size() == 2);
+    std::filesystem::copy(home, copy, std::filesystem::copy_options::recursive);
+    clinic.second = open(home);
+    desk::Desk thief = open(copy);
+    const auto newest = [](vault::Vault& vault, const envelope::DeviceId& author) {
+        std::optional<journal::Operation> found;
+        for (const journal::Operation& operation : vault.operations())
+            if (operation.id.device == author && (!found || operation.id.number > found->id.number))
+                found = operation;
+        REQUIRE(found);
+        return *found;
+    };
+    // One story for the colleague, another one for the patient.
+    REQUIRE(clinic.second.writeMessage(clinic.course, "You may walk."));
+    refusing(phones);
+    clinic.syncSecond();
+    REQUIRE(thief.writeMessage(clinic.course, "You may run."));
+    refusing(channel);
+    thief.syncNow(clinic.world.courier, [](const sync::Report&) {});
+    clinic.world.courier.refuse = {};
+    clinic.world.syncPhone(clinic.phone);
+    clinic.world.syncDesk();
+    const auto author = clinic.second.vault().device();
+    const auto atDesk = newest(clinic.world.desk.vault(), author), onPhone = newest(clinic.phone.vault(), author);
+    REQUIRE(atDesk.id == onPhone.id);
+    REQUIRE(journal::encode(atDesk) != journal::encode(onPhone));
+
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
+    REQUIRE(clinic.world.desk.revokeDesk(author));
+    REQUIRE(clinic.world.desk.writeMessage(clinic.course, "Please call us."));
+    const auto round = [&] {
+        clinic.world.syncDesk();
+        clinic.world.syncPhone(clinic.phone);
+    };
+    round();
+    REQUIRE(clinic.world.desk.writeMessage(clinic.course, "Today, please."));
+    round();
+    std::vector<std::string> texts;
+    for (const auto& message : clinic.phone.messages())
+        texts.push_back(message.text);
+    std::ranges::sort(texts);
+    CHECK(texts == std::vector<std::string>{"Please call us.", "Today, please.", "You may run."});
+    // The other story is beside it, and the phone says that there are two.
+    const auto mailbox = clinic.phone.link()->mailbox;
+    CHECK(clinic.phone.vault().quarantined(mailbox) == 1);
+    CHECK(clinic.phone.vault().standing(mailbox)->fork);
+    CHECK_FALSE(clinic.phone.vault().standing(mailbox)->gap);
+    CHECK(clinic.phone.vault().verify());
+    // What an author itself says twice is still refused as a whole: tests/core/sync/numbers_test.cpp.
 }
