@@ -23,7 +23,8 @@ void takeEntries(CourseRecord& record, const journal::CourseState& course)
 void takePictures(CourseRecord& record, const journal::CourseState& course)
 {
     for (const auto& [photo, version] : course.photos) {
-        if (course.photosRemoved.contains(photo))
+        // The clinic's own are its notes: the patient neither took nor holds them.
+        if (course.photosRemoved.contains(photo) || course.clinicPhotos.contains(photo))
             continue;
         const records::PhotoTaken& taken = version.value;
         // An entry that has not arrived is named to nobody.

@@ -169,10 +169,10 @@ Result<CourseRecord> readBundle(std::string_view json)
         return fail(Reason::tooLarge, "bundle: more than 16 MiB");
     if (fhir::tooDeep(json))
         return fail(Reason::malformed, "bundle: nested deeper than any bundle is");
-    const fhir::Json bundle = fhir::Json::parse(json, nullptr, false);
-    if (bundle.is_discarded())
-        return fail(Reason::malformed, "bundle: this is no JSON");
     try {
+        const fhir::Json bundle = fhir::parsed(json);
+        if (bundle.is_discarded())
+            return fail(Reason::malformed, "bundle: this is no JSON");
         return fhir::Reader().read(bundle);
     } catch (const fhir::Refused& refused) {
         return fail(refused.error);

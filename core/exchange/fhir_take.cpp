@@ -116,4 +116,21 @@ clock::Moment sound(clock::Moment moment)
     return moment;
 }
 
+Json parsed(std::string_view json)
+{
+    constexpr std::size_t mostMembers = 200;
+    std::vector<std::size_t> members;  // of the objects that are open, by depth
+    const auto narrow = [&](int depth, Json::parse_event_t event, Json&) {
+        const auto place = static_cast<std::size_t>(depth);
+        if (members.size() <= place)
+            members.resize(place + 1);
+        if (event == Json::parse_event_t::object_start && members.size() > place + 1)
+            members[place + 1] = 0;
+        if (event == Json::parse_event_t::key && ++members[place] > mostMembers)
+            refuse(Reason::malformed, "an object has more members than any resource has");
+        return true;
+    };
+    return Json::parse(json, narrow, false);
+}
+
 }  // namespace ebbline::exchange::fhir

@@ -55,4 +55,8 @@ recovery::Stream streamOf(const std::string& link);
 /// A time whose zone has a name as long as names of zones are.
 clock::Moment sound(clock::Moment moment);
 
+/// The library looks through all members of an object for each new one: wider objects than any resource of ours are refused
+/// (throws, as refuse()). \returns a discarded value for what is no JSON
+Json parsed(std::string_view json);
+
 }  // namespace ebbline::exchange::fhir

@@ -23,10 +23,10 @@ void Writer::diaryEntry(const recovery::Entry& entry)
     };
     for (const auto& [stream, score] : entry.scores)
         item(linkOf(stream), "valueInteger", score.points());
-    for (const recovery::Sign sign : entry.present)
-        item(linkOf(sign), "valueBoolean", true);
-    for (const recovery::Sign sign : entry.absent)
-        item(linkOf(sign), "valueBoolean", false);
+    // In the order of the questionnaire: R4 wants it kept.
+    for (const recovery::Sign sign : recovery::allSigns)
+        if (const bool yes = entry.present.contains(sign); yes || entry.absent.contains(sign))
+            item(linkOf(sign), "valueBoolean", yes);
     if (entry.temperature)
         item("temperature", "valueDecimal", entry.temperature->celsius());
     if (!entry.note.empty())

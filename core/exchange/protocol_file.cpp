@@ -12,6 +12,9 @@ namespace ebbline::exchange {
 namespace {
 
 using Json = nlohmann::ordered_json;
+// Our own choice, far above what a protocol has: the library looks through all members of an object for each new one.
+constexpr int deepest = 16;
+constexpr int mostMembers = 4096;
 using triggers::Thresholds;
 
 constexpr std::string_view formatName = "ebbline-protocol";
@@ -316,7 +319,11 @@ Result<ProtocolFile> protocolFromText(std::string_view text)
     if (text.size() > maximumProtocolBytes)
         return fail(Reason::tooLarge, "protocol: more than 4 MiB");
     try {
-        const Json json = Json::parse(text);
+        const Json json = Json::parse(text, [members = 0](int depth, Json::parse_event_t event, Json&) mutable {
+            if (depth > deepest || (event == Json::parse_event_t::key && ++members > mostMembers))
+                refuse(Reason::malformed, "more levels or members than a protocol has");
+            return true;
+        });
         Object object(json, "");
         if (object.text("format") != formatName)
             return fail(Reason::malformed, "protocol: this is not a protocol file");
@@ -339,8 +346,8 @@ Result<ProtocolFile> protocolFromText(std::string_view text)
     } catch (const Json::parse_error& problem) {
         // What the library says repeats what stands there: bytes of anybody's.
         return fail(Reason::malformed, "protocol: no JSON at byte " + std::to_string(problem.byte));
-    } catch (const Json::exception& problem) {
-        return fail(Reason::malformed, std::string("protocol: ") + problem.what());
+    } catch (const Json::exception&) {
+        return fail(Reason::malformed, "protocol: a value that cannot be read");
     }
 }
 

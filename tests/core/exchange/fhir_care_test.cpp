@@ -44,6 +44,9 @@ journal::CourseState sampleState()
     taken(5, 9);
     taken(6, 9);
     taken(8, 77);
+    // The clinic's own is its note, and not the patient's.
+    taken(7, 9);
+    course.clinicPhotos.emplace(test::idOf<photos::PhotoTag>(7), "Dr. Ada Lund");
     course.photosRemoved[test::idOf<photos::PhotoTag>(6)] = {test::sampleCourse, test::idOf<photos::PhotoTag>(6), entry.at};
     return course;
 }
@@ -353,4 +356,22 @@ TEST_CASE("what was written before there were questionnaires and plans is read a
     }
     bundle["entry"] = kept;
     CHECK(exchange::readBundle(bundle.dump()).value() == record);
+}
+
+TEST_CASE("answers stand in the order of their questions", "[exchange][fhir]")
+{
+    CourseRecord record = sample();
+    REQUIRE_FALSE(record.entries.empty());
+    record.entries[0].present = {recovery::allSigns.back()};
+    record.entries[0].absent = {recovery::allSigns.front()};
+    const std::string bundle = written(record);
+    std::map<std::string, std::size_t> places;
+    for (const Json& item : resources(bundle, "Questionnaire").at(0)["item"])
+        places.emplace(item["linkId"].get<std::string>(), places.size());
+    for (const Json& response : resources(bundle, "QuestionnaireResponse")) {
+        std::vector<std::size_t> order;
+        for (const Json& item : response["item"])
+            order.push_back(places.at(item["linkId"].get<std::string>()));
+        CHECK(std::ranges::is_sorted(order));
+    }
 }

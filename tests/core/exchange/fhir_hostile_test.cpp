@@ -283,3 +283,13 @@ TEST_CASE("one resource put out of its form never makes a course of two, or anot
     });
     CHECK(held);
 }
+
+TEST_CASE("an object of more members than any resource has is refused before it is built up", "[exchange][fhir][errors]")
+{
+    std::string wide = "{\"resourceType\":\"Bundle\"";
+    for (int i = 0; i < 1'000'000; ++i)
+        wide += ",\"" + std::to_string(i) + "\":0";
+    const auto read = exchange::readBundle(wide + "}");
+    REQUIRE_FALSE(read);
+    CHECK(read.error().detail.contains("more members"));
+}

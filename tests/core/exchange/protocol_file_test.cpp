@@ -116,11 +116,23 @@ TEST_CASE("what is missing, unknown or out of bounds is refused by name", "[exch
 
 TEST_CASE("text that is no JSON is refused and never thrown", "[exchange][protocol][errors]")
 {
-    const std::string text = GENERATE(as<std::string>{}, "", "{", "[1,2]", "null", "\xff\xfe", "{\"format\": 1e999}");
+    const std::string text = GENERATE(as<std::string>{}, "", "{", "[1,2]", "null", "\xff\xfe", "{\"format\": 1e999}",
+                                      "{\"format\": " + std::string(5000, '9') + "}");
 
     const auto read = protocolFromText(text);
     REQUIRE_FALSE(read);
     // Bytes of anybody's are not repeated.
     CHECK(read.error().detail.find('\xff') == std::string::npos);
+    CHECK(read.error().detail.size() < 200);
     CHECK(protocolFromText(std::string(maximumProtocolBytes + 1, ' ')).error().reason == Reason::tooLarge);
+}
+
+TEST_CASE("a file of more members or levels than any protocol has is refused before it is built up", "[exchange][protocol][errors]")
+{
+    // Each new member of an object is looked for among all of them: as many as fit into a file would take minutes.
+    std::string wide = "{";
+    for (int i = 0; wide.size() < maximumProtocolBytes - 100; ++i)
+        wide += "\"" + std::to_string(i) + "\":0,";
+    CHECK(protocolFromText(wide + "\"end\":0}").error().detail.contains("more levels or members"));
+    CHECK(protocolFromText(std::string(1'000'000, '[')).error().detail.contains("more levels or members"));
 }
