@@ -6940,7 +6940,7 @@
         </message>
         <message>
             <source>The file cannot be written there. Choose another folder.</source>
-            <translation>لا يمكن كتابة الملف هناك. اختاروا مجلدًا آخر.</translation>
+            <translation>لا يمكن كتابة الملف هناك. اختر مجلدًا آخر.</translation>
         </message>
         <message>
             <source>Save the list</source>
@@ -6994,8 +6994,8 @@
             <translation>المريضة</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا نسخة احتياطية أو عبارة مرور أو رمز استعادة اكتمل بعد قفل المكتب. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked, if the program ended before it was opened again. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا نسخة احتياطية أو عبارة مرور أو رمز استعادة اكتمل بعد قفل المكتب إن أُغلق البرنامج قبل فتحه من جديد. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Show older lines</source>
@@ -7865,6 +7865,10 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
+            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
+            <translation>بهذا تفقد حق إسناد الأدوار. اختره مرة أخرى إن كنت تقصد ذلك.</translation>
+        </message>
+        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: من الآن %2.</translation>
@@ -7987,15 +7991,15 @@
         <name>ebbline::deskapp::ProtocolTaking</name>
         <message>
             <source>This file is larger than a protocol can be. Nothing was changed. Choose the file that a desk saved, or that calibrate wrote.</source>
-            <translation>هذا الملف أكبر مما يمكن أن يكون بروتوكول. لم يتغير شيء. اختاروا الملف الذي حفظه مكتب أو كتبه calibrate.</translation>
+            <translation>هذا الملف أكبر مما يمكن أن يكون بروتوكول. لم يتغير شيء. اختر الملف الذي حفظه مكتب أو كتبه calibrate.</translation>
         </message>
         <message>
             <source>This file is written in a form that this program does not know. Nothing was changed. Update the program, or ask for the file from one of the same version.</source>
-            <translation>هذا الملف بصيغة لا يعرفها هذا البرنامج. لم يتغير شيء. حدّثوا البرنامج، أو اطلبوا الملف من برنامج بالإصدار نفسه.</translation>
+            <translation>هذا الملف بصيغة لا يعرفها هذا البرنامج. لم يتغير شيء. حدّث البرنامج، أو اطلب الملف من برنامج بالإصدار نفسه.</translation>
         </message>
         <message>
             <source>This is not a sound protocol file (%1). Nothing was changed. Choose another file, or have this one written anew; do not mend it by hand.</source>
-            <translation>هذا ليس ملف بروتوكول سليمًا (%1). لم يتغير شيء. اختاروا ملفًا آخر، أو اطلبوا كتابته من جديد؛ ولا تصلحوه بأيديكم.</translation>
+            <translation>هذا ليس ملف بروتوكول سليمًا (%1). لم يتغير شيء. اختر ملفًا آخر، أو اطلب كتابته من جديد؛ ولا تصلحه بيدك.</translation>
         </message>
         <message>
             <source>Take a protocol from a file</source>
@@ -8003,7 +8007,7 @@
         </message>
         <message>
             <source>The file cannot be read. Nothing was changed. Copy it to this computer, then choose it again.</source>
-            <translation>لا يمكن قراءة الملف. لم يتغير شيء. انسخوه إلى هذا الحاسوب ثم اختاروه مرة أخرى.</translation>
+            <translation>لا يمكن قراءة الملف. لم يتغير شيء. انسخه إلى هذا الحاسوب ثم اختره مرة أخرى.</translation>
         </message>
         <message>
             <source>%1, version %2</source>
@@ -8029,7 +8033,7 @@
         </message>
         <message>
             <source>The file is not signed: nothing in it proves who wrote it. Take it only from somebody whom you can ask.</source>
-            <translation>الملف غير موقّع: لا شيء فيه يثبت من كتبه. لا تأخذوه إلا ممن يمكنكم سؤاله.</translation>
+            <translation>الملف غير موقّع: لا شيء فيه يثبت من كتبه. لا تأخذه إلا ممن يمكنك سؤاله.</translation>
         </message>
         <message>
             <source>Rule</source>
@@ -8081,7 +8085,7 @@
         </message>
         <message>
             <source>The file cannot be written there. Choose another folder.</source>
-            <translation>لا يمكن كتابة الملف هناك. اختاروا مجلدًا آخر.</translation>
+            <translation>لا يمكن كتابة الملف هناك. اختر مجلدًا آخر.</translation>
         </message>
         <message>
             <source>Saved as %1. It holds the care plan in the clinic&apos;s own words, the rules and the usual range; no patient stands in it.</source>

@@ -6654,8 +6654,8 @@
             <translation>Patientin</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
-            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle, und was mit Schlüsseln, Sicherungen, Pulten und Telefonen geschah. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht, ebenso wenig eine Sicherung, eine Passphrase oder ein Wiederherstellungscode, die erst nach dem Sperren des Pults fertig wurden. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked, if the program ended before it was opened again. Where no name was noted, the desk is named.</source>
+            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle, und was mit Schlüsseln, Sicherungen, Pulten und Telefonen geschah. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht, ebenso wenig eine Sicherung, eine Passphrase oder ein Wiederherstellungscode, die erst nach dem Sperren des Pults fertig wurden, wenn das Programm endete, bevor es wieder geöffnet wurde. Wo kein Name vermerkt wurde, steht das Pult.</translation>
         </message>
         <message>
             <source>Show older lines</source>
@@ -7500,6 +7500,10 @@
     </context>
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
+            <translation>Damit nehmen Sie sich selbst das Recht, Rollen zu vergeben. Wählen Sie es noch einmal, wenn Sie das meinen.</translation>
+        </message>
         <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>

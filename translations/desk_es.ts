@@ -6654,8 +6654,8 @@
             <translation>Paciente</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
-            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no; tampoco una copia de seguridad, una frase de acceso o un código de recuperación que se terminaron después de bloquear el puesto. Donde no se anotó un nombre, figura el puesto.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked, if the program ended before it was opened again. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no; tampoco una copia de seguridad, una frase de acceso o un código de recuperación que se terminaron después de bloquear el puesto, si el programa se cerró antes de abrirlo de nuevo. Donde no se anotó un nombre, figura el puesto.</translation>
         </message>
         <message>
             <source>Show older lines</source>
@@ -7406,7 +7406,7 @@
         </message>
         <message>
             <source>Signing a protocol, a usual range or a limit</source>
-            <translation>Firmar un protocolo, un rango habitual o un límite</translation>
+            <translation>Firmar un protocolo, un margen habitual o un límite</translation>
         </message>
         <message>
             <source>Linking and ending patients&apos; phones</source>
@@ -7500,6 +7500,10 @@
     </context>
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
+            <translation>Con esto usted pierde el derecho a dar funciones. Elíjala otra vez si es lo que quiere.</translation>
+        </message>
         <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>

@@ -6654,8 +6654,8 @@
             <translation>Patient</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas, ni une sauvegarde, une phrase secrète ou un code de secours terminés après le verrouillage du poste. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked, if the program ended before it was opened again. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas, ni une sauvegarde, une phrase secrète ou un code de secours terminés après le verrouillage du poste, si le programme a été quitté avant qu’il soit rouvert. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
         </message>
         <message>
             <source>Show older lines</source>
@@ -7500,6 +7500,10 @@
     </context>
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
+            <translation>Vous perdez ainsi le droit de donner des rôles. Choisissez-le encore une fois si c’est bien ce que vous voulez.</translation>
+        </message>
         <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>

@@ -6654,8 +6654,8 @@
             <translation>Paciente</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
-            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não; nem um backup, uma frase secreta ou um código de recuperação concluídos depois de a estação ser bloqueada. Onde nenhum nome foi anotado, consta a estação.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked, if the program ended before it was opened again. Where no name was noted, the desk is named.</source>
+            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não; nem um backup, uma frase secreta ou um código de recuperação concluídos depois de a estação ser bloqueada, se o programa terminou antes de ela ser aberta de novo. Onde nenhum nome foi anotado, consta a estação.</translation>
         </message>
         <message>
             <source>Show older lines</source>
@@ -7406,7 +7406,7 @@
         </message>
         <message>
             <source>Signing a protocol, a usual range or a limit</source>
-            <translation>Assinar um protocolo, uma faixa habitual ou um limite</translation>
+            <translation>Assinar um protocolo, uma faixa normal ou um limite</translation>
         </message>
         <message>
             <source>Linking and ending patients&apos; phones</source>
@@ -7500,6 +7500,10 @@
     </context>
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
+            <translation>Com isto você perde o direito de dar funções. Escolha-a mais uma vez se é o que quer.</translation>
+        </message>
         <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>

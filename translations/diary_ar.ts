@@ -2077,7 +2077,7 @@
     </message>
     <message>
         <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
-        <translation>هذا لا يطابق. انظروا إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرضوها مرة أخرى.</translation>
+        <translation>هذا لا يطابق. انظر إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرضها مرة أخرى.</translation>
     </message>
     </context>
     <context>

@@ -53,6 +53,12 @@ PageFrame {
         Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.program.roles.protocols.length > 0 && root.editor.canTakeBack && root.editor.step !== 2
+        text: root.program.roles.protocols
+        strong: true
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: root.editor.canTakeBack
         text: qsTr("Undo the signature")

@@ -137,6 +137,12 @@ PageFrame {
         text: root.taking.draftText
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.program.roles.protocols.length > 0
+        text: root.program.roles.protocols
+        strong: true
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("Make a draft of it")
         hint: qsTr("It is rehearsed and signed like every other draft; nothing goes live before.")

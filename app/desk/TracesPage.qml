@@ -36,10 +36,16 @@ PageFrame {
     ]
 
     Words {
-        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.")
+        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked, if the program ended before it was opened again. Where no name was noted, the desk is named.")
         soft: true
         Layout.fillWidth: true
         Layout.maximumWidth: 60 * Theme.textBody
+    }
+    Words {
+        visible: root.program.roles.keeping.length > 0
+        text: root.program.roles.keeping
+        strong: true
+        Layout.fillWidth: true
     }
     LineField {
         objectName: "traceSearch"

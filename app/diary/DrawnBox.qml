@@ -11,6 +11,7 @@ ColumnLayout {
     required property LockBoard board
     readonly property bool asking: root.board.asking
     readonly property string typed: paper.field.text
+    property alias paperField: paper.field
     property bool here: false  // what was drawn before this page was made stays out of sight
 
     spacing: Theme.gapSmall
@@ -36,6 +37,8 @@ ColumnLayout {
         visible: root.asking
         label: root.board.askedText
         problem: root.board.problem
+        secret: true  // no dictionary learns it; it may be seen, as on the paper
+        shown: true
         onAccepted: root.board.createDrawn(paper.field.text)
         Layout.fillWidth: true
     }

@@ -35,7 +35,10 @@ PageBody {
         visible: root.working
         text: qsTr("Stop")
         hint: qsTr("Nothing has been written yet.")
-        onClicked: root.board.stop()
+        onClicked: {
+            root.board.stop();
+            old.field.forceActiveFocus();
+        }
         Layout.fillWidth: true
     }
     Words {

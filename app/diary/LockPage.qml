@@ -34,7 +34,10 @@ PageBody {
             visible: root.working
             text: qsTr("Stop")
             hint: qsTr("Nothing has been written yet.")
-            onClicked: root.board.stop()
+            onClicked: {
+                root.board.stop();
+                (root.drawn ? box.paperField : secret.field).forceActiveFocus();
+            }
             Layout.fillWidth: true
         },
         ActButton {

@@ -134,8 +134,10 @@ Result<std::string> Desk::keepBand(const records::BandLearned& learned)
 {
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "band: nobody is named at the desk");
-    if (const Done may = m_inside->needsTask(records::Task::protocol); !may)
-        return fail(may.error());
+    // Of who began it: learning takes minutes, and another person may be at the desk when it ends.
+    if (const journal::State& state = m_inside->vault.state();
+        !state.roles.empty() && !state.mayDo(learned.learned.by, records::Task::protocol))
+        return fail(Reason::refused, "role: it is not for who learned it");
     const bands::History& history = bandHistory();
     const bool known = std::any_of(history.versions().begin(), history.versions().end(), [&](const auto& each) {
         return learned.learned.brought ? each.version() == learned.learned.version()

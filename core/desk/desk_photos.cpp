@@ -72,6 +72,10 @@ Done Desk::takeBackPhoto(const recovery::CourseId& id, const photos::PhotoId& ph
         return fail(Reason::notFound, "photo: there is none of the clinic's");
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "photo: nobody is named at the desk");
+    // Whoever put it in undoes it; a colleague's is part of the treatment's record.
+    if (course->clinicPhotos.at(photo) != m_inside->person)
+        if (const Done may = m_inside->needsTask(records::Task::treat); !may)
+            return may;
     return m_inside->append(records::ClinicPhotoRemoved{id, photo, m_inside->person, m_inside->now()});
 }
 

@@ -74,7 +74,7 @@ bool isVisitOfLongAgo(const Row& row, const clock::Moment& now)
         return trigger != nullptr && trigger->trigger == triggers::Trigger::silence && trigger->numbers.contains("visit") && finding.acts.empty()
                && now.at - finding.raisedAt.at >= visitOfLongAgo;
     };
-    return !row.findings.empty() && std::all_of(row.findings.begin(), row.findings.end(), missedLongAgo);
+    return !row.heardSince && !row.findings.empty() && std::all_of(row.findings.begin(), row.findings.end(), missedLongAgo);
 }
 
 bool isOverdue(const Row& row, const clock::Moment& now)
@@ -110,6 +110,7 @@ std::optional<Row> judgedRow(const recovery::CourseId& id, const journal::Course
     for (const Finding& finding : open)
         if (finding.urgency == row.urgency && finding.raisedAt.at < row.since.at)
             row.since = finding.raisedAt;
+    row.heardSince = std::ranges::any_of(course.entries, [&](const auto& entry) { return entry.second.current().at.at > row.since.at; });
     row.silent = std::all_of(open.begin(), open.end(), isSilence);
     row.findings = std::move(open);
     tellWhoIsOnIt(row);

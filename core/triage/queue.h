@@ -43,6 +43,7 @@ struct Row {
     std::vector<Finding> findings;
     clock::Moment since;             ///< the earliest raising among the most urgent
     bool silent = false;             ///< only silence speaks
+    bool heardSince = false;         ///< she wrote something after `since`
     /// Who took the most urgent ones last; empty while one of them was not taken. What was taken before
     /// something more urgent came says nothing of that.
     std::optional<std::string> takenBy;

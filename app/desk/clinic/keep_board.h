@@ -68,7 +68,8 @@ private:
         std::string by;
         std::optional<clock::Moment> at;  ///< empty: it was done just now, in the other thread
     };
-    /// Writes the lines that are due, if the clinic's journal is open; else they wait for it.
+    /// Writes the lines that are due, if the clinic's journal is open; else they wait for it. A program that ends while the desk
+    /// is locked has no key to write them with, and loses them.
     void noteDue();
     /// To be asked beside the interface: measuring takes a second or two.
     std::function<crypto::StretchCost()> costAsker() const;

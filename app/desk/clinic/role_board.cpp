@@ -14,6 +14,7 @@ RoleBoard::RoleBoard(Workplace& workplace, QObject* parent) : QObject(parent), m
 void RoleBoard::open()
 {
     m_outcome.clear();
+    m_asked.reset();
     refresh();
 }
 
@@ -57,6 +58,17 @@ bool RoleBoard::give(const QString& name, int role)
         return false;
     }
     const auto wanted = static_cast<records::Role>(role + 1);
+    const desk::Desk& desk = m_workplace.desk();
+    // Where nobody else may, it is refused below.
+    const bool fromHerself = name.toStdString() == desk.person() && !records::allows(wanted, records::Task::people)
+                             && desk.mayDo(records::Task::people) && desk.whoMay(records::Task::people).size() > 1;
+    const auto asked = std::exchange(m_asked, std::nullopt);
+    if (fromHerself && asked != std::pair(name, role)) {
+        m_asked = {name, role};
+        m_outcome = tr("This takes the right to give roles from you. Choose it once more if you mean it.");
+        Q_EMIT changed();
+        return false;
+    }
     const auto given = m_workplace.desk().giveRole(name.toStdString(), wanted);
     if (given) {
         m_outcome = tr("%1: %2 from now on.", "person, role").arg(name, roleName(wanted));

@@ -7,6 +7,9 @@
 
 #include <QStringList>
 
+#include <optional>
+#include <utility>
+
 namespace ebbline::deskapp {
 
 struct PersonRow {
@@ -61,6 +64,7 @@ public:
     QString keeping() const { return barred(records::Task::keep); }
     QString figures() const { return barred(records::Task::figures); }
 
+    /// Asks first, in outcome(), whether somebody means to take the right to give roles from herself.
     /// \param role  a place in names(). \returns whether the person has it now
     Q_INVOKABLE bool give(const QString& name, int role);
 
@@ -73,6 +77,7 @@ private:
     Workplace& m_workplace;
     RowList m_persons;
     QString m_outcome;
+    std::optional<std::pair<QString, int>> m_asked;  ///< a person and a role that she takes her own right with; once more means it
 };
 
 }  // namespace ebbline::deskapp

@@ -130,7 +130,7 @@ void QueueBoard::refresh()
                              QVariant::fromValue(words)});
             } else {
                 ++m_hidden;
-                m_hiddenUrgent += row.urgency <= recovery::Urgency::callNow || triage::isOverdue(row, now) ? 1 : 0;
+                m_hiddenUrgent += row.urgency <= recovery::Urgency::callNow || (!past && triage::isOverdue(row, now)) ? 1 : 0;
             }
         }
         QStringList parts;

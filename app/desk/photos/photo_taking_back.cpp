@@ -18,7 +18,10 @@ QString PhotoComparison::takeBackQuestion() const
 void PhotoComparison::askTakeBack(int half)
 {
     const auto* photo = half == Earlier || half == Later ? photoOf(half) : nullptr;
-    if (photo == nullptr || !photo->putInBy) {
+    if (photo == nullptr || !photo->putInBy || !m_workplace.isOpen()) {
+        return;
+    }
+    if (*photo->putInBy != m_workplace.desk().person() && !m_workplace.mayDo(records::Task::treat)) {
         return;
     }
     leaveMarking();

@@ -246,6 +246,9 @@ void ProtocolTaking::makeDraft()
         Q_EMIT changed();
         return;
     }
+    if (!m_workplace.mayDo(records::Task::protocol)) {
+        return;
+    }
     look();
     auto protocol = m_file->protocol;
     auto band = inUse()->band;

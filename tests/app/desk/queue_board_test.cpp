@@ -269,6 +269,14 @@ TEST_CASE("visits missed long ago stand as one line that says how many and opens
     board.setPastShown(true);
     CHECK(rowsOf(board).size() == std::ssize(open));
     board.setPastShown(false);
+    board.setSearch(QStringLiteral("nobody of that name"));
+    const auto rows = program->workplace().desk().queue();
+    CHECK(std::ranges::count_if(rows, isPast) == before + 2);
+    const auto urgent = std::ranges::count_if(rows, [&](const triage::Row& row) {
+        return row.urgency <= recovery::Urgency::callNow || (!isPast(row) && triage::isOverdue(row, program->workplace().now()));
+    });
+    CHECK(std::ranges::any_of(rows, [&](const triage::Row& row) { return isPast(row) && triage::isOverdue(row, program->workplace().now()); }));
+    CHECK(board.hiddenUrgent().contains(QString::number(urgent)) == (urgent > 0));
     board.setSearch(names.first());
     CHECK(rowsOf(board).size() == 1);
     board.showAll();

@@ -87,6 +87,23 @@ TEST_CASE("the last one who may name people keeps that, and the page says why", 
     CHECK(room.program->workplace().desk().clinic()->people.size() == 2);
 }
 
+TEST_CASE("whoever takes the right to give roles from herself is asked first", "[desk][roles]")
+{
+    Room room;
+    REQUIRE(room.roles().give(mara, inCharge));
+    REQUIRE(room.roles().give(ilan, inCharge));
+    CHECK_FALSE(room.roles().give(mara, assistant));
+    CHECK(room.roles().outcome().startsWith(QStringLiteral("This takes the right")));
+    CHECK(room.person(0).role == inCharge);
+    // Another one in between, or the page opened anew, and it asks again.
+    CHECK_FALSE(room.roles().give(mara, assistant - 1));
+    room.roles().open();
+    CHECK_FALSE(room.roles().give(mara, assistant));
+    CHECK(room.roles().give(mara, assistant));
+    CHECK(room.person(0).role == assistant);
+    CHECK_FALSE(room.roles().people().isEmpty());
+}
+
 TEST_CASE("an assistant takes and calls a patient, and cannot begin to close a finding", "[desk][roles]")
 {
     Room room;

@@ -53,10 +53,10 @@ std::vector<triage::Finding> openSilences(desk::Desk& desk)
 struct Quiet {
     test::ClinicWorld world;
     recovery::CourseId course = world.treat();
+    patient::Diary& phone = world.join(course);
 
     Quiet(int visitDay, int lastDay)
     {
-        patient::Diary& phone = world.join(course);
         const clock::Moment visit = world.inDays(visitDay);
         REQUIRE(world.desk.openCourse(course, triggers::defaultProtocol(), visit));
         for (int day = 0; day <= lastDay; day += 2) {
@@ -64,6 +64,10 @@ struct Quiet {
             world.syncPhone(phone);
             world.clock.advance(24h * std::min(2, lastDay - day));
         }
+        recordAndSync();
+    }
+    void recordAndSync()
+    {
         REQUIRE(phone.record(world.entryOf(phone, 1, 1)));
         world.syncPhone(phone);
         world.syncDesk();
@@ -138,6 +142,15 @@ TEST_CASE("a visit missed long ago is told apart; who fell silent before it, or 
     const std::string key = patient.world.desk.queue().front().findings.front().key;
     REQUIRE(patient.world.desk.act(patient.course, key, records::Act::taken, records::Outcome::none, ""));
     CHECK_FALSE(isPast(patient));
+
+    // She wrote again after the visit that she missed: she is no line of long ago.
+    Quiet again(21, 19);
+    again.wait(32);
+    REQUIRE(isPast(again));
+    again.recordAndSync();
+    REQUIRE(again.world.desk.queue().size() == 1);
+    CHECK(again.world.desk.queue().front().heardSince);
+    CHECK_FALSE(isPast(again));
 
     Quiet before(21, 5);
     before.wait(60);

@@ -2,6 +2,7 @@
 
 #include "core/desk/traces.h"
 #include "tests/core/desk/clinic_world.h"
+#include "tests/core/photos/sample_jpeg.h"
 
 #include <algorithm>
 
@@ -103,6 +104,7 @@ TEST_CASE("what a role does not allow is refused, and nothing is written", "[des
     CHECK(refused(house.desk().act(house.course, house.finding, Act::closed, Outcome::reassured)));
     CHECK(refused(house.desk().signProtocol(triggers::defaultProtocol())));
     CHECK(refused(house.desk().useBand("seed-1", "because")));
+    CHECK(refused(house.desk().signWithBand(triggers::defaultProtocol(), "because")));
     CHECK(refused(house.desk().limitDose({.plainCapMg = 200})));
     CHECK(refused(house.desk().describeClinic(described({ada, jonas, mina, "Odo Lind"}))));
     CHECK(refused(house.desk().giveRole(jonas, Role::inCharge)));
@@ -185,4 +187,22 @@ TEST_CASE("what another desk wrote against a role is in the list and marked, and
     CHECK(all[1].beyondRole);
     CHECK(all[1].task == Task::close);
     CHECK(house.desk().course(house.course)->state->acts.size() == 2);
+}
+
+TEST_CASE("a photograph of the clinic's is put in by every role, undone by who put it in, and taken back by who may treat", "[desk][roles][photos]")
+{
+    House house;
+    house.giveRoles();
+    const bytes::Bytes picture = test::sampleJpegOf(1000);
+    house.desk().setPerson(ada);
+    const auto hers = house.desk().addClinicPhoto(house.course, picture, photos::Pose::front);
+    house.desk().setPerson(mina);
+    const auto own = house.desk().addClinicPhoto(house.course, picture, photos::Pose::leftOblique);
+    REQUIRE(hers);
+    REQUIRE(own);
+    CHECK(house.desk().takeBackPhoto(house.course, *hers).error().reason == Reason::refused);
+    CHECK(house.desk().photo(house.course, *hers));
+    CHECK(house.desk().takeBackPhoto(house.course, *own));
+    house.desk().setPerson(ada);
+    CHECK(house.desk().takeBackPhoto(house.course, *hers));
 }
