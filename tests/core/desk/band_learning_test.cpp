@@ -143,7 +143,7 @@ TEST_CASE("the desk learns from the same courses the band that calibration learn
 {
     desk::BandLesson lesson{{}, triggers::defaultProtocol(), "Dr. Ada Lund", *clock::parseIso8601("2027-05-01T10:00:00+02:00")};
     std::vector<rehearsal::KnownCourse> files;
-    for (int number = 0; number < 60; ++number) {
+    for (int number = 0; number < 300; ++number) {
         files.push_back(invented(number));
         const auto id = idOf<recovery::CourseTag>(static_cast<std::uint8_t>(number + 1));
         lesson.teaching.courses.push_back({rehearsal::taughtAs(id, files.back().input), files.back().input});
@@ -234,11 +234,11 @@ TEST_CASE("nobody changes the band without a name", "[bands][story][errors]")
 
 namespace {
 
-/// What another clinic calibrated on sixty courses of its own.
+/// What another clinic calibrated on three hundred courses of its own.
 triggers::Protocol calibratedElsewhere()
 {
     std::vector<rehearsal::KnownCourse> files;
-    for (int number = 0; number < 60; ++number)
+    for (int number = 0; number < 300; ++number)
         files.push_back(invented(number));
     rehearsal::CalibrationSettings settings;
     settings.resamples = 10;

@@ -97,7 +97,8 @@ TEST_CASE("the questionnaire asks for signs in the words of docs/formats/tables.
     std::ifstream file(EBBLINE_TABLES_PAGE);
     const std::string page((std::istreambuf_iterator<char>(file)), {});
     std::size_t asked = 0;
-    for (const Json& item : resources(written(sample()), "Questionnaire").at(0)["item"]) {
+    const Json questionnaire = resources(written(sample()), "Questionnaire").at(0);
+    for (const Json& item : questionnaire["item"]) {
         const auto link = item["linkId"].get<std::string>();
         if (!link.starts_with("sign."))
             continue;
@@ -156,7 +157,8 @@ TEST_CASE("docs/formats/fhir.md names every kind of instruction by its number", 
     for (int kind = 1; kind <= static_cast<int>(aftercare::InstructionKind::custom); ++kind)
         record.care->plan.instructions.push_back({"id-" + std::to_string(kind), static_cast<aftercare::InstructionKind>(kind), 0, 3, {}, 2, {}, false});
     std::string row = "| `kind` | ";
-    for (const Json& activity : resources(written(record), "CarePlan").at(0)["activity"]) {
+    const Json plan = resources(written(record), "CarePlan").at(0);
+    for (const Json& activity : plan["activity"]) {
         if (!activity.contains("detail"))
             continue;
         const int kind = valueOf(activity["detail"], "kind", "valueInteger").get<int>();
@@ -366,7 +368,8 @@ TEST_CASE("answers stand in the order of their questions", "[exchange][fhir]")
     record.entries[0].absent = {recovery::allSigns.front()};
     const std::string bundle = written(record);
     std::map<std::string, std::size_t> places;
-    for (const Json& item : resources(bundle, "Questionnaire").at(0)["item"])
+    const Json questionnaire = resources(bundle, "Questionnaire").at(0);
+    for (const Json& item : questionnaire["item"])
         places.emplace(item["linkId"].get<std::string>(), places.size());
     for (const Json& response : resources(bundle, "QuestionnaireResponse")) {
         std::vector<std::size_t> order;
