@@ -34,7 +34,8 @@ ColumnLayout {
     Repeater {
         model: root.roles.persons
 
-        ColumnLayout {
+        // No layout: one within another keeps the height of an older width.
+        Column {
             id: person
 
             required property personRow row
@@ -49,13 +50,13 @@ ColumnLayout {
                 enabled: root.roles.people.length === 0
                 opacity: enabled ? 1 : 0.55
                 onChosen: index => root.roles.give(person.row.name, index)
-                Layout.fillWidth: true
+                width: person.width
             }
             Words {
                 text: person.row.may
                 soft: true
                 small: true
-                Layout.fillWidth: true
+                width: person.width
             }
         }
     }
