@@ -101,6 +101,18 @@ QString streamName(const recovery::Stream& stream)
     return symptom;
 }
 
+namespace {
+
+/// Year, month and day in figures keep their order inside text that runs from the right.
+QString inItsOrder(const QString& date)
+{
+    constexpr QChar isolate(0x2066);
+    constexpr QChar end(0x2069);
+    return QLocale().textDirection() == Qt::RightToLeft ? isolate + date + end : date;
+}
+
+}  // namespace
+
 QString bandLegend(const bands::Provenance& provenance)
 {
     const auto version = QString::fromStdString(provenance.version);
@@ -114,7 +126,7 @@ QString bandLegend(const bands::Provenance& provenance)
     }
     return Charts::tr("Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), "
                "learned %2", nullptr, provenance.courses)
-        .arg(version, QString::fromStdString(provenance.learnedOn));
+        .arg(version, inItsOrder(QString::fromStdString(provenance.learnedOn)));
 }
 
 QString curveSentence(const curves::Curve& curve)
