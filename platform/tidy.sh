@@ -25,21 +25,24 @@ check() {
     # What the result depends on: the checks, the file, how it is compiled, and everything of ours that it may include.
     key=$({ cat .clang-tidy "$file" "$2/headers"; grep -F -x -A 1 -e "$file" "$2/commands"; } | sha256sum | cut -d' ' -f1)
     [ -e "$passed/$key" ] && return 0
-    clang-tidy-19 -p "$database" --quiet "$file" 2>/dev/null || return 1
+    clang-tidy-19 -p "$2" --quiet "$file" 2>/dev/null || return 1
     : >"$passed/$key"
 }
 export -f check
-export passed database
+export passed
 
 inputs=build/logs/tidy-$preset
 mkdir -p "$inputs"
 { clang-tidy-19 --version; find core platform app -name '*.h' | sort | xargs cat; } >"$inputs/headers"
-# Two lines a file: its name, and the command that compiles it.
-python3 - "$ebbline_root" $database/compile_commands.json >"$inputs/commands" <<'PYTHON'
-import json, os, sys
-for entry in json.load(open(sys.argv[2])):
-    file = os.path.relpath(os.path.join(entry["directory"], entry["file"]), sys.argv[1])
-    print(file, entry.get("command") or " ".join(entry["arguments"]), sep="\n")
+# Two lines a file: its name, and the command that compiles it. g++'s headers read once are nothing that clang could read.
+python3 - "$ebbline_root" $database "$inputs" >"$inputs/commands" <<'PYTHON'
+import json, os, re, sys
+root, database, inputs = sys.argv[1:]
+entries = json.load(open(f"{database}/compile_commands.json"))
+for entry in entries:
+    entry["command"] = re.sub(r" -Winvalid-pch -include \S+/cmake_pch\.hxx", "", entry["command"])
+    print(os.path.relpath(os.path.join(entry["directory"], entry["file"]), root), entry["command"], sep="\n")
+json.dump(entries, open(f"{inputs}/compile_commands.json", "w"))
 PYTHON
 files=$(if [ $# -gt 0 ]; then printf '%s\n' "$@"; else find "${folders[@]}" -name '*.cpp' | sort; fi \
     | while read -r file; do grep -q -F "\"file\": \"$ebbline_root/$file\"" $database/compile_commands.json && echo "$file"; done || true)

@@ -13,7 +13,10 @@ PageBody {
     readonly property bool showing: root.board.code.length > 0
     readonly property bool working: root.board.working
     readonly property bool changedIt: root.board.outcome.length > 0
-    onWorkingChanged: if (root.working) Qt.callLater(halt.forceActiveFocus)
+    // Where to go on when the work ends: stopped, refused or done.
+    readonly property var next: root.board.codeProblem.length > 0 ? proof.field : root.board.newProblem.length > 0 ? fresh.field
+                              : root.board.repeatProblem.length > 0 ? again.field : old.field
+    onWorkingChanged: Qt.callLater(root.working ? halt.forceActiveFocus : root.next.forceActiveFocus)
     onChangedItChanged: {
         if (root.changedIt) {
             old.forget();
@@ -35,10 +38,7 @@ PageBody {
         visible: root.working
         text: qsTr("Stop")
         hint: qsTr("Nothing has been written yet.")
-        onClicked: {
-            root.board.stop();
-            old.field.forceActiveFocus();
-        }
+        onClicked: root.board.stop()
         Layout.fillWidth: true
     }
     Words {

@@ -18,7 +18,9 @@ PageBody {
     readonly property var repeated: secret.shown ? secret.field : again.field
     readonly property bool working: root.board.working
     onRecoveringChanged: secret.forget()
-    onWorkingChanged: if (root.working) Qt.callLater(halt.forceActiveFocus)
+    // Where to go on when the work ends without a diary: stopped, or refused.
+    readonly property var next: root.drawn ? box.paperField : root.board.codeProblem.length > 0 ? code.field : secret.field
+    onWorkingChanged: Qt.callLater(root.working ? halt.forceActiveFocus : root.next.forceActiveFocus)
 
     foot: [
         Words {
@@ -34,10 +36,7 @@ PageBody {
             visible: root.working
             text: qsTr("Stop")
             hint: qsTr("Nothing has been written yet.")
-            onClicked: {
-                root.board.stop();
-                (root.drawn ? box.paperField : secret.field).forceActiveFocus();
-            }
+            onClicked: root.board.stop()
             Layout.fillWidth: true
         },
         ActButton {

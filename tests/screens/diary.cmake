@@ -13,6 +13,7 @@ project_warnings(diary_shots)
 add_executable(diary_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp diary_screens_test.cpp diary_pages.h)
 target_link_libraries(diary_screens_test PRIVATE demo_patient screen_check Catch2::Catch2)
 project_warnings(diary_screens_test)
+ebbline_precompiled(diary_screens_test qt_tests)
 catch_discover_tests(diary_screens_test TEST_PREFIX "diary screens: "
     PROPERTIES LABELS screens ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software" TIMEOUT 600)
 
@@ -21,5 +22,6 @@ add_executable(diary_flows_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp dia
 target_compile_definitions(diary_flows_test PRIVATE EBBLINE_DOCS="${PROJECT_SOURCE_DIR}/docs")
 target_link_libraries(diary_flows_test PRIVATE demo_patient screen_check Catch2::Catch2)
 project_warnings(diary_flows_test)
+ebbline_precompiled(diary_flows_test qt_tests)
 catch_discover_tests(diary_flows_test TEST_PREFIX "diary flows: "
     PROPERTIES LABELS screens ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software" TIMEOUT 300)

@@ -1,12 +1,12 @@
 #include "app/desk/clinic/keep_board.h"
 
 #include "app/controls/typed_secret.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/unlock_board.h"
 #include "app/desk/model/words.h"
 #include "core/vault/backup.h"
 
-#include <QFileDialog>
 #include <QLocale>
 
 namespace ebbline::deskapp {
@@ -177,14 +177,8 @@ void KeepBoard::hideCode()
 
 void KeepBoard::backUp(const QString& passphrase)
 {
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Where to put the backup"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(QStringLiteral("ebbline"));
-    dialog->selectFile(QStringLiteral("desk-%1.ebbline").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
-    connect(dialog, &QFileDialog::fileSelected, this, [this, passphrase](const QString& file) { backUpTo(passphrase, file); });
-    dialog->open();
+    askWhereToSave(*this, tr("Where to put the backup"), QStringLiteral("desk-%1.ebbline").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)), {},
+        [this, passphrase](const QString& path) { backUpTo(passphrase, path); });
 }
 
 void KeepBoard::backUpTo(const QString& passphrase, const QString& file)

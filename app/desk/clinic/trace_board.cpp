@@ -1,6 +1,7 @@
 #include "app/desk/clinic/trace_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/role_words.h"
 #include "app/desk/model/table_cell.h"
 #include "app/desk/model/times.h"
@@ -10,7 +11,6 @@
 #include "core/desk/traces.h"
 
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QSaveFile>
 
 #include <algorithm>
@@ -229,15 +229,8 @@ void TraceBoard::saveAs()
     if (!m_workplace.isOpen() || !m_workplace.mayDo(records::Task::keep)) {
         return;
     }
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the list"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilter(QStringLiteral("CSV (*.csv)"));
-    dialog->setDefaultSuffix(QStringLiteral("csv"));
-    dialog->selectFile(QStringLiteral("who-did-what-%1.csv").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
-    connect(dialog, &QFileDialog::fileSelected, this, &TraceBoard::write);
-    dialog->open();
+    askWhereToSave(*this, tr("Save the list"), QStringLiteral("who-did-what-%1.csv").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)),
+        {QStringLiteral("CSV (*.csv)")}, [this](const QString& path) { write(path); });
 }
 
 }  // namespace ebbline::deskapp

@@ -3,6 +3,7 @@
 #include "app/charts/curve_words.h"
 #include "app/desk/model/begun.h"
 #include "app/desk/model/course_look.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_editor.h"
@@ -10,7 +11,6 @@
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QGuiApplication>
 #include <QLocale>
 #include <QSaveFile>
@@ -286,16 +286,10 @@ bool CourseBoard::write(const QString& path)
 
 void CourseBoard::saveAs()
 {
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the course"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("FHIR (*.json)"), QStringLiteral("TXT (*.txt)")});
-    dialog->setDefaultSuffix(QStringLiteral("pdf"));
     // The patient's name stays out of file names: they show up in recent-file lists.
-    dialog->selectFile(QStringLiteral("course-%1-%2.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate), key().left(6)));
-    connect(dialog, &QFileDialog::fileSelected, this, &CourseBoard::write);
-    dialog->open();
+    askWhereToSave(*this, tr("Save the course"), QStringLiteral("course-%1-%2.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate), key().left(6)),
+        {QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("FHIR (*.json)"), QStringLiteral("TXT (*.txt)")},
+        [this](const QString& path) { write(path); });
 }
 
 void CourseBoard::print()

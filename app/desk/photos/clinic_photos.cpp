@@ -1,11 +1,11 @@
 #include "app/desk/photos/clinic_photos.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/words.h"
 #include "app/desk/photos/photo_rows.h"
 #include "platform/camera/photo_intake.h"
 
-#include <QFileDialog>
 
 #include <algorithm>
 #include <array>
@@ -155,19 +155,12 @@ void ClinicPhotos::choose(int view)
 
 void ClinicPhotos::chooseFile()
 {
-    // Not modal to this call: the page stays alive, and locking the desk still works.
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("A photograph from right after the treatment"));
-    dialog->setAcceptMode(QFileDialog::AcceptOpen);
-    dialog->setFileMode(QFileDialog::ExistingFile);
-    dialog->setNameFilter(tr("Pictures (*.png *.jpg *.jpeg)"));
-    connect(dialog, &QFileDialog::fileSelected, this, [this, course = m_course](const QString& file) {
-        if (course == m_course) {
-            useFile(QUrl::fromLocalFile(file));
-        }
-    });
-    dialog->open();
+    askForFile(*this, tr("A photograph from right after the treatment"), {tr("Pictures (*.png *.jpg *.jpeg)")},
+        [this, course = m_course](const QString& path) {
+            if (course == m_course) {
+                useFile(QUrl::fromLocalFile(path));
+            }
+        });
 }
 
 void ClinicPhotos::useFile(const QUrl& file)

@@ -1,13 +1,13 @@
 #include "app/desk/practice/lot_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/table_cell.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/practice/practice_words.h"
 #include "core/clock/iso8601.h"
 
-#include <QFileDialog>
 #include <QGuiApplication>
 #include <QSaveFile>
 
@@ -134,15 +134,8 @@ bool LotBoard::write(const QString& path)
 
 void LotBoard::saveAs()
 {
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the call list"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("TXT (*.txt)")});
-    dialog->setDefaultSuffix(QStringLiteral("pdf"));
-    dialog->selectFile(QStringLiteral("call-list-%1.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
-    connect(dialog, &QFileDialog::fileSelected, this, &LotBoard::write);
-    dialog->open();
+    askWhereToSave(*this, tr("Save the call list"), QStringLiteral("call-list-%1.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)),
+        {QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("TXT (*.txt)")}, [this](const QString& path) { write(path); });
 }
 
 }  // namespace ebbline::deskapp

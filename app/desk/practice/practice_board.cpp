@@ -1,6 +1,7 @@
 #include "app/desk/practice/practice_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/practice/figure_files.h"
@@ -8,7 +9,6 @@
 #include "app/desk/practice/practice_words.h"
 
 #include <QElapsedTimer>
-#include <QFileDialog>
 
 #include <algorithm>
 
@@ -353,15 +353,8 @@ bool PracticeBoard::write(const QString& key, const QString& path)
 
 void PracticeBoard::saveAs(const QString& key, const QString& kind)
 {
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the figure"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(kind);
-    dialog->setNameFilter(QStringLiteral("%1 (*.%2)").arg(kind.toUpper(), kind));
-    dialog->selectFile(QStringLiteral("%1-%2.%3").arg(key, dateOf(m_workplace.now()).toString(Qt::ISODate), kind));
-    connect(dialog, &QFileDialog::fileSelected, this, [this, key](const QString& path) { write(key, path); });
-    dialog->open();
+    askWhereToSave(*this, tr("Save the figure"), QStringLiteral("%1-%2.%3").arg(key, dateOf(m_workplace.now()).toString(Qt::ISODate), kind),
+        {QStringLiteral("%1 (*.%2)").arg(kind.toUpper(), kind)}, [this, key](const QString& path) { write(key, path); });
 }
 
 }  // namespace ebbline::deskapp

@@ -1,6 +1,7 @@
 #include "app/desk/protocol/protocol_taking.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/practice/band_board.h"
@@ -10,7 +11,6 @@
 
 #include <QCoreApplication>
 #include <QFile>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
 #include <QSaveFile>
@@ -70,14 +70,7 @@ void ProtocolTaking::forget()
 
 void ProtocolTaking::choose()
 {
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Take a protocol from a file"));
-    dialog->setAcceptMode(QFileDialog::AcceptOpen);
-    dialog->setFileMode(QFileDialog::ExistingFile);
-    dialog->setNameFilter(QStringLiteral("JSON (*.json)"));
-    connect(dialog, &QFileDialog::fileSelected, this, &ProtocolTaking::read);
-    dialog->open();
+    askForFile(*this, tr("Take a protocol from a file"), {QStringLiteral("JSON (*.json)")}, [this](const QString& path) { read(path); });
 }
 
 bool ProtocolTaking::read(const QString& path)
@@ -298,15 +291,9 @@ void ProtocolTaking::saveAs()
     if (!m_workplace.isOpen() || inUse() == nullptr) {
         return;
     }
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the protocol in use"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilter(QStringLiteral("JSON (*.json)"));
-    dialog->setDefaultSuffix(QStringLiteral("json"));
-    dialog->selectFile(QStringLiteral("protocol-version-%1-%2.json").arg(QString::number(inUse()->version), dateOf(m_workplace.now()).toString(Qt::ISODate)));
-    connect(dialog, &QFileDialog::fileSelected, this, &ProtocolTaking::write);
-    dialog->open();
+    askWhereToSave(*this, tr("Save the protocol in use"),
+        QStringLiteral("protocol-version-%1-%2.json").arg(QString::number(inUse()->version), dateOf(m_workplace.now()).toString(Qt::ISODate)),
+        {QStringLiteral("JSON (*.json)")}, [this](const QString& path) { write(path); });
 }
 
 }  // namespace ebbline::deskapp

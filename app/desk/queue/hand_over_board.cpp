@@ -1,12 +1,12 @@
 #include "app/desk/queue/hand_over_board.h"
 
 #include "app/desk/model/begun.h"
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
 #include <QClipboard>
-#include <QFileDialog>
 #include <QGuiApplication>
 
 namespace ebbline::deskapp {
@@ -154,15 +154,8 @@ bool HandOverBoard::write(const QString& path)
 
 void HandOverBoard::saveAs()
 {
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the hand-over"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("TXT (*.txt)")});
-    dialog->setDefaultSuffix(QStringLiteral("pdf"));
-    dialog->selectFile(QStringLiteral("hand-over-%1.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
-    connect(dialog, &QFileDialog::fileSelected, this, &HandOverBoard::write);
-    dialog->open();
+    askWhereToSave(*this, tr("Save the hand-over"), QStringLiteral("hand-over-%1.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)),
+        {QStringLiteral("PDF (*.pdf)"), QStringLiteral("TXT (*.txt)")}, [this](const QString& path) { write(path); });
 }
 
 void HandOverBoard::print()

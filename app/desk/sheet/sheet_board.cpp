@@ -1,9 +1,9 @@
 #include "app/desk/sheet/sheet_board.h"
 
+#include "app/desk/model/file_choice.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
-#include <QFileDialog>
 #include <QGuiApplication>
 #include <QPageSize>
 #include <QPainter>
@@ -146,16 +146,7 @@ void SheetBoard::saveAs()
     if (!m_content || m_working) {
         return;
     }
-    // Not modal to this call: the page stays alive, and locking the desk still works.
-    auto* dialog = new QFileDialog();
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Save the sheet"));
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilter(tr("PDF files (*.pdf)"));
-    dialog->setDefaultSuffix(QStringLiteral("pdf"));
-    dialog->selectFile(suggestedFile());
-    connect(dialog, &QFileDialog::fileSelected, this, &SheetBoard::write);
-    dialog->open();
+    askWhereToSave(*this, tr("Save the sheet"), suggestedFile(), {tr("PDF files (*.pdf)")}, [this](const QString& path) { write(path); });
 }
 
 void SheetBoard::print()
