@@ -7301,6 +7301,10 @@
             <translation>اتصال</translation>
         </message>
         <message>
+            <source>not reached</source>
+            <translation>لم يُردّ</translation>
+        </message>
+        <message>
             <source>visit forward</source>
             <translation>تقديم الموعد</translation>
         </message>

@@ -6953,6 +6953,10 @@
             <translation>angerufen</translation>
         </message>
         <message>
+            <source>not reached</source>
+            <translation>nicht erreicht</translation>
+        </message>
+        <message>
             <source>visit forward</source>
             <translation>Termin vorgezogen</translation>
         </message>

@@ -6677,6 +6677,10 @@
             <translation>llamada</translation>
         </message>
         <message>
+            <source>not reached</source>
+            <translation>sin contacto</translation>
+        </message>
+        <message>
             <source>visit forward</source>
             <translation>visita adelantada</translation>
         </message>

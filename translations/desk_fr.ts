@@ -6677,6 +6677,10 @@
             <translation>appelé</translation>
         </message>
         <message>
+            <source>not reached</source>
+            <translation>pas joint</translation>
+        </message>
+        <message>
             <source>visit forward</source>
             <translation>visite avancée</translation>
         </message>

@@ -6677,6 +6677,10 @@
             <translation>ligação feita</translation>
         </message>
         <message>
+            <source>not reached</source>
+            <translation>não atendeu</translation>
+        </message>
+        <message>
             <source>visit forward</source>
             <translation>consulta antecipada</translation>
         </message>

@@ -1741,6 +1741,14 @@
         <translation>تم. أُرسل كل شيء واستُلم كل شيء.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>ما زال شيء مما كتبته ينتظر على هذا الهاتف. إذا كان الأمر عاجلًا فاتصل.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>بدأت هذا التسجيل من قبل. احفظه أو تخلّص منه، ثم أضف اللحظة السابقة.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>

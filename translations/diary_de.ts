@@ -1729,6 +1729,14 @@
         <translation>Fertig. Alles ist gesendet und abgerufen.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>Etwas von Ihnen wartet noch auf diesem Telefon. Wenn es eilt, rufen Sie an.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>Diesen Eintrag haben Sie vorher begonnen. Speichern oder verwerfen Sie ihn. Tragen Sie dann den früheren Moment nach.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Dieses Gerät kann keine Praxis erreichen.</translation>

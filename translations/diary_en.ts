@@ -1729,6 +1729,14 @@
         <translation>Done. All is sent and fetched.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>Something that you wrote still waits on this phone. If it is urgent, call.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>You began this entry before. Save it or throw it away. Then add the earlier moment.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>This device can not reach a clinic.</translation>

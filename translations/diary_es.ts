@@ -1729,6 +1729,14 @@
         <translation>Hecho. Todo está enviado y recibido.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>Algo que escribió espera todavía en este teléfono. Si es urgente, llame.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>Esta entrada la empezó antes. Guárdela o deséchela. Después añada el momento anterior.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Este aparato no puede llegar a ninguna clínica.</translation>

@@ -1729,6 +1729,14 @@
         <translation>Fait. Tout est envoyé et reçu.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>Quelque chose que vous avez écrit attend encore sur ce téléphone. Si c’est urgent, appelez.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>Vous avez commencé cette note avant. Enregistrez-la ou jetez-la. Ajoutez ensuite le moment passé.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Cet appareil ne peut joindre aucune clinique.</translation>

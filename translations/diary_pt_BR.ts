@@ -1729,6 +1729,14 @@
         <translation>Pronto. Tudo foi enviado e buscado.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>Algo que você escreveu ainda espera neste telefone. Se for urgente, ligue.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>Você começou este registro antes. Salve ou descarte. Depois acrescente o momento anterior.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Este aparelho não alcança nenhuma clínica.</translation>

@@ -1726,6 +1726,14 @@
         <translation>Tamam. Hepsi gönderildi ve alındı.</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>Yazdığınız bir şey hâlâ bu telefonda bekliyor. Aceleyse arayın.</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>Bu kayda daha önce başladınız. Kaydedin ya da silin. Sonra önceki anı ekleyin.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Bu cihaz bir kliniğe ulaşamıyor.</translation>

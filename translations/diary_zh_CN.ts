@@ -1726,6 +1726,14 @@
         <translation>完成。全部已发送和接收。</translation>
     </message>
     <message>
+        <source>Something that you wrote still waits on this phone. If it is urgent, call.</source>
+        <translation>您写的内容还有一些留在这部手机上没有发出。如果紧急，请打电话。</translation>
+    </message>
+    <message>
+        <source>You began this entry before. Save it or throw it away. Then add the earlier moment.</source>
+        <translation>这条记录是您之前开始的。请先保存或放弃，然后再补充之前的时刻。</translation>
+    </message>
+    <message>
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>这台设备联系不到任何诊所。</translation>

@@ -34,7 +34,6 @@ void DiaryProgram::arrive()
     }
     if (!m_home.diary().joined())
         return turnTo(Page::join);
-    m_entry.reopenLoud();
     openToday();
     goOn();
     m_pulse.begin();

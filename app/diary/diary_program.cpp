@@ -168,6 +168,8 @@ void DiaryProgram::openToday()
     m_today.refresh();
     if (m_entry.isLoudUnsaved())
         return afterRefusal();
+    if (m_entry.reopenLoud())
+        return;  // what she typed and left: its warning has the page
     m_warning.showStanding();
     // What still stands comes before everything else.
     turnTo(m_warning.isEmpty() ? Page::today : Page::warning);
@@ -184,9 +186,13 @@ void DiaryProgram::openEntry()
 
 void DiaryProgram::openEarlier()
 {
+    const bool ofNow = m_entry.isBegunOfNow();
     openEntry();
-    if (m_page == Page::entry)
-        m_entry.moment()->choose();
+    if (m_page != Page::entry)
+        return;
+    if (ofNow)
+        return say(tr("You began this entry before. Save it or throw it away. Then add the earlier moment."), {}, true);
+    m_entry.moment()->choose();
 }
 
 void DiaryProgram::openWarning()
@@ -197,6 +203,9 @@ void DiaryProgram::openWarning()
 
 void DiaryProgram::openCall()
 {
+    // What she typed last may say whom to call first; once that was read, or where it is what shows, she has this page.
+    if (m_home.isOpen() && m_page != Page::warning && m_entry.reopenLoud())
+        return;
     // On a locked phone a warning that nobody has read keeps its urgency, however often this page is opened.
     if (m_home.isOpen() || !m_warning.isKeptOverLock())
         m_warning.show({});
@@ -330,12 +339,23 @@ void DiaryProgram::syncNow()
     m_pulse.nudge();
 }
 
+/// A run without a problem may have left something here: the hub refuses it, the clinic asks for a newer program first, or
+/// another phone is linked.
+bool DiaryProgram::isAllSent(const sync::Report& report) const
+{
+    return !report.problem && !report.tooOld && report.refused == 0 && m_home.isOpen() && !m_home.diary().tooOld() && !m_home.diary().replaced();
+}
+
 void DiaryProgram::afterRun(const sync::Report& report)
 {
     if (report.gapSeen || report.forkSeen)
         say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
+    else if (m_asked && report.problem)
+        say(diaryapp::errorText(*report.problem));
+    else if (m_asked && isAllSent(report))
+        say(tr("Done. All is sent and fetched."));
     else if (m_asked)
-        say(report.problem ? diaryapp::errorText(*report.problem) : tr("Done. All is sent and fetched."));
+        say(tr("Something that you wrote still waits on this phone. If it is urgent, call."), {}, true);
     m_asked = false;
     m_home.touch();
 }

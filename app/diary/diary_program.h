@@ -193,6 +193,7 @@ private:
     void applyLanguage();
     void afterSave();
     void afterRun(const sync::Report& report);
+    bool isAllSent(const sync::Report& report) const;
     void wirePhotos();
     void afterRefusal();
     void afterReading();

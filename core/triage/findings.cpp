@@ -97,19 +97,22 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
     }
 }
 
-/// What triggers raised on one input, oldest first, in front of the follow-up: after it nobody expects entries any more.
-/// Up to then the visit is awaited, on the day that was agreed last: at the clinic, which holds the record of the
-/// treatment. A phone is not told of the follow-up, and so not of a visit that was missed.
-std::vector<triggers::Finding> triggered(triggers::CourseInput input, const journal::CourseState& course, const clock::Moment& now)
+/// What triggers raised on one input, oldest first. After the follow-up nobody expects entries any more, and no silence is
+/// told; what somebody writes all the same is judged, as her phone does, which is not told of the follow-up, and what asks
+/// for a call stands. The visit is awaited up to then, on the day that was agreed last: at the clinic, which holds the record
+/// of the treatment; a phone knows of no visit that was missed.
+std::vector<triggers::Finding> triggered(const triggers::CourseInput& input, const journal::CourseState& course, const clock::Moment& now)
 {
     triggers::Protocol protocol = course.opened->protocol;
     protocol.carePlan = aftercare::planFor(protocol.carePlan, input.treated, aftercare::visitOf(course.opened->followUp));
-    clock::Moment until = now;
-    if (course.followUp && course.followUp->at.at < now.at) {
-        until = course.followUp->at;
-        std::erase_if(input.observations, [&](const triggers::Observation& o) { return o.at.at > until.at; });
-    }
-    return triggers::judgeArrived(input, protocol, until, course.treatment ? triggers::Visit::awaited : triggers::Visit::unknown);
+    const bool over = course.followUp && course.followUp->at.at < now.at;
+    auto findings = triggers::judgeArrived(input, protocol, over ? course.followUp->at : now,
+                                           course.treatment ? triggers::Visit::awaited : triggers::Visit::unknown);
+    if (over)
+        std::erase_if(findings, [&](const triggers::Finding& finding) {
+            return finding.raisedAt.at > course.followUp->at.at && finding.urgency > recovery::Urgency::callNow;
+        });
+    return findings;
 }
 
 /// What stood once is judged too, as it was known then: what it raised stays. Of one subject at one moment the most
@@ -126,8 +129,8 @@ void addTriggers(std::vector<Finding>& findings, const journal::CourseState& cou
     };
     for (const triggers::Finding& finding : triggered(courseInput(course), course, now))
         add(finding, false);
-    for (triggers::CourseInput& input : earlierInputs(course))
-        for (const triggers::Finding& earlier : triggered(std::move(input), course, now)) {
+    for (const triggers::CourseInput& input : earlierInputs(course))
+        for (const triggers::Finding& earlier : triggered(input, course, now)) {
             if (earlier.trigger == triggers::Trigger::silence)
                 continue;
             const auto same = [&](const Finding& finding) {

@@ -31,8 +31,9 @@ void tellWhoIsOnIt(Row& row)
         bool touched = false;
         bool takenHere = false;
         for (const records::FindingActed& act : finding.acts) {
-            touched = touched || act.act == records::Act::taken || act.act == records::Act::called
-                      || act.act == records::Act::visitBroughtForward;
+            // A call that reached nobody tells nobody anything.
+            touched = touched || act.act == records::Act::taken || act.act == records::Act::visitBroughtForward
+                      || (act.act == records::Act::called && act.outcome != records::Outcome::notReached);
             if (act.act != records::Act::taken)
                 continue;
             takenHere = true;
@@ -50,11 +51,15 @@ void tellWhoIsOnIt(Row& row)
         row.takenBy.reset();
 }
 
-/// Nothing was said after the follow-up, and all that was said before it lay open by then: it answered for everything.
+/// Nothing was said after the follow-up, all that was said before it lay open by then, and nobody reopened anything since:
+/// it answered for everything.
 bool isOver(const journal::CourseState& course)
 {
     if (!course.followUp)
         return false;
+    for (std::size_t i = 0; i < course.acts.size(); ++i)
+        if (course.acts[i].act == records::Act::reopened && !course.takenBack(i) && course.acts[i].at.at > course.followUp->at.at)
+            return false;
     for (const auto& [id, history] : course.entries)
         for (std::size_t number = 0; number < history.versions.size(); ++number) {
             const journal::Opening* opening = course.opening(history, number);

@@ -48,7 +48,7 @@ struct Row {
     /// something more urgent came says nothing of that.
     std::optional<std::string> takenBy;
     clock::Moment takenAt;           ///< if somebody has
-    bool touched = false;            ///< of each of the most urgent, somebody took it, called or brought the visit forward
+    bool touched = false;            ///< of each of the most urgent, somebody took it, reached her by a call or brought the visit forward
     clock::Moment untouchedSince;    ///< the earliest raising among the most urgent that nobody touched; unless touched
     int day = 0;
 };

@@ -51,6 +51,7 @@ constexpr int severePain = 7;         // Serlin et al., Pain 1995: severe is 7..
 constexpr int sideSwellingPoints = 3; // common practice, no source
 constexpr int sidePainPoints = 2;     // Farrar et al., Pain 2001: a difference that matters
 constexpr std::chrono::hours sideWindow{48};
+constexpr std::chrono::hours clockGrace{1};  // our choice, no source
 
 std::string named(Sign sign)
 {
@@ -158,7 +159,8 @@ private:
         if (!has(Sign::faceWeakness))
             return;
         const auto since = m_entry.at.at - m_circumstances.treated.at;
-        if (since <= std::chrono::hours(m_circumstances.weaknessGraceHours))
+        // Written before the treatment, or so says a clock that is wrong: then nothing speaks for the numbing.
+        if (since >= -clockGrace && since <= std::chrono::hours(m_circumstances.weaknessGraceHours))
             add("face-weakness-early", Urgency::nextWorkingDay, {named(Sign::faceWeakness)});
         else
             add(named(Sign::faceWeakness), Urgency::callNow, {named(Sign::faceWeakness)});

@@ -26,7 +26,8 @@ struct Finding {
 struct Circumstances {
     clock::Moment treated;
     /// Local anaesthetic with epinephrine lasts up to 400 minutes in a dermatology text: weakness
-    /// of the face within eight hours may be the numbing; after that it is not.
+    /// of the face within eight hours may be the numbing; after that it is not, nor where the entry's clock lies more than an
+    /// hour before the treatment (a decision) and so says nothing about it.
     int weaknessGraceHours = 8;
     double feverCelsius = 38.0;  ///< >= : the safer side of the boundary
 };

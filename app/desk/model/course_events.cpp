@@ -64,7 +64,9 @@ QList<charts::Event> eventsOf(const journal::CourseState& course)
             continue;
         }
         switch (act.act) {
-        case records::Act::called: add(act.at, Events::tr("called"), true); break;
+        case records::Act::called:
+            add(act.at, act.outcome == records::Outcome::notReached ? Events::tr("not reached") : Events::tr("called"), true);
+            break;
         case records::Act::visitBroughtForward: add(act.at, Events::tr("visit forward"), true); break;
         case records::Act::closed: add(act.at, Events::tr("closed")); break;
         case records::Act::reopened: add(act.at, Events::tr("reopened")); break;

@@ -126,6 +126,13 @@ Advice adviceFor(const triage::Finding& finding, bool fahrenheit)
     return advice;
 }
 
+QString handsOn(const triage::Finding& finding)
+{
+    const auto* warning = std::get_if<warnings::Finding>(&finding.what);
+    const bool byHand = warning != nullptr && (warning->rule == "allergy" || warning->rule == "bleeding" || warning->rule == "thread-out");
+    return byHand ? firstAid(warning->rule) : QString();
+}
+
 Advice adviceFor(const std::vector<triage::Finding>& findings, bool fahrenheit)
 {
     if (findings.empty())

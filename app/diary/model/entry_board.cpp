@@ -63,6 +63,14 @@ bool EntryBoard::isBegun(const patient::Draft& draft)
            || !draft.temperatureText.empty() || entry.isLate();
 }
 
+bool EntryBoard::isBegunOfNow() const
+{
+    if (!m_home.isOpen())
+        return false;
+    const auto kept = m_home.diary().draft();
+    return kept && isBegun(*kept) && !kept->entry.isLate();
+}
+
 /// The step with, in its fifth bit, whether the questions on request are among them.
 int EntryBoard::keptStep() const
 {
@@ -80,8 +88,6 @@ void EntryBoard::start(const patient::Draft& draft)
     m_findings.clear();
     m_unsaved = false;
     m_throwing = false;
-    if (m_entry.id != draft.entry.id)
-        m_read.clear();
     m_entry = draft.entry;
     m_temperature = QString::fromStdString(draft.temperatureText);
     if (m_temperature.isEmpty() && m_entry.temperature)

@@ -82,6 +82,8 @@ public:
 
     /// True if anything was answered or typed: worth going on with.
     static bool isBegun(const patient::Draft& draft);
+    /// Something is being typed that speaks of the moment when it was begun: its moment is not to change unasked.
+    bool isBegunOfNow() const;
 
     Step step() const;
     QString progress() const;
@@ -139,8 +141,9 @@ public:
     void setRead();
     /// What was saved last asks for a call, and some of it was not read while it was typed.
     bool isLoudSaved() const;
-    /// Opens what was being typed if its signs ask for a call: nothing was done about it as far as is known.
-    /// \returns false if they do not, or nothing is being typed.
+    /// Opens what was being typed, an entry or a correction, if it asks for a call that nobody has read: nothing was done about
+    /// it as far as is known. Whoever leaves what she typed leaves through here, and so does a diary that opens again.
+    /// \returns false if it does not, or nothing is being typed.
     bool reopenLoud();
 
 Q_SIGNALS:
@@ -156,7 +159,9 @@ private:
     bool readTemperature();
     QString temperatureComplaint() const;
     void warnOf(std::vector<triage::Finding> findings);
+    bool isNews(const triage::Finding& finding) const;
     bool isRead(const triage::Finding& finding) const;
+    std::vector<triage::Finding> unreadOf(const Result<patient::Draft>& kept) const;
     recovery::Symptom symptom() const { return m_symptoms[m_place]; }
     int stepCount() const { return static_cast<int>(m_symptoms.size()) + 2; }
 
@@ -176,7 +181,7 @@ private:
     bool m_unsaved = false;
     bool m_throwing = false;
     bool m_tried = false;  ///< storing what is unsaved was tried
-    std::map<std::string, recovery::Urgency> m_read;  ///< by key: warnings of this entry, read before it was saved
+    std::map<std::string, recovery::Urgency> m_read;  ///< by key: warnings read before their entry was saved
 };
 
 }  // namespace ebbline::diaryapp

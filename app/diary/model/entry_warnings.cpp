@@ -9,15 +9,17 @@ namespace ebbline::diaryapp {
 /// Whatever of it asks for a call and was not read yet takes the page, most urgent first, before anything is saved.
 void EntryBoard::warnOf(std::vector<triage::Finding> findings)
 {
-    const auto isNews = [this](const triage::Finding& finding) {
-        return finding.urgency <= recovery::Urgency::callNow && !isRead(finding) && !m_home.diary().isConfirmed(finding);
-    };
-    if (std::ranges::none_of(findings, isNews))
+    if (std::ranges::none_of(findings, [this](const triage::Finding& finding) { return isNews(finding); }))
         return;
     m_findings = std::move(findings);
     m_unsaved = true;
     m_tried = false;
     Q_EMIT notSaved();
+}
+
+bool EntryBoard::isNews(const triage::Finding& finding) const
+{
+    return finding.urgency <= recovery::Urgency::callNow && !isRead(finding) && !m_home.diary().isConfirmed(finding);
 }
 
 bool EntryBoard::isRead(const triage::Finding& finding) const
@@ -41,18 +43,31 @@ bool EntryBoard::isLoudSaved() const
     });
 }
 
+/// What is typed in raises a call that nobody has read.
+std::vector<triage::Finding> EntryBoard::unreadOf(const Result<patient::Draft>& kept) const
+{
+    if (!kept)
+        return {};
+    recovery::Entry typed = kept->entry;
+    typed.temperature.reset();  // it may be half typed
+    std::vector<triage::Finding> findings = m_home.diary().judged(typed);
+    if (std::ranges::none_of(findings, [this](const triage::Finding& finding) { return isNews(finding); }))
+        return {};
+    return findings;
+}
+
 bool EntryBoard::reopenLoud()
 {
-    const auto kept = m_home.diary().draft();
-    if (!kept || kept->entry.present.empty())
-        return false;
-    recovery::Entry signs = kept->entry;
-    signs.temperature.reset();  // it may be half typed
-    std::vector<triage::Finding> findings = m_home.diary().judged(signs);
-    if (findings.empty() || findings.front().urgency > recovery::Urgency::callNow || !open(Place::asLeft))
-        return false;
-    warnOf(std::move(findings));
-    return m_unsaved;
+    if (auto fresh = unreadOf(m_home.diary().draft()); !fresh.empty() && open(Place::asLeft)) {
+        warnOf(std::move(fresh));
+        return true;
+    }
+    const auto correction = m_home.diary().correctionDraft();
+    if (auto corrected = unreadOf(correction); !corrected.empty() && amend(correction->entry.id)) {
+        warnOf(std::move(corrected));
+        return true;
+    }
+    return false;
 }
 
 }  // namespace ebbline::diaryapp

@@ -87,6 +87,10 @@ QString WarningBoard::doNow() const
         for (const QString& line : adviceFor(finding).doNow.split(QLatin1Char('\n')))
             if (finding.urgency == m_findings.front().urgency && !lines.contains(line))
                 lines << line;
+    // What she can do herself about a milder one is said as well; when she is to be seen, the most urgent one says alone.
+    for (const triage::Finding& finding : m_findings)
+        if (const QString line = handsOn(finding); finding.urgency <= recovery::Urgency::callNow && !line.isEmpty() && !lines.contains(line))
+            lines << line;
     return lines.join(QLatin1Char('\n'));
 }
 

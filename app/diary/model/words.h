@@ -24,6 +24,9 @@ QString instructionTitle(aftercare::InstructionKind kind);  ///< "Dressings off"
 /// What, until when, and why, in at most two short sentences.
 QString instructionText(aftercare::InstructionKind kind);
 
+/// What her own hands can do at once about it; empty: nothing.
+QString handsOn(const triage::Finding& finding);
+
 /// What a finding means for the patient, and what to do. Never softened.
 struct Advice {
     QString title;   ///< "Call the clinic now"

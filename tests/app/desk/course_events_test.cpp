@@ -81,6 +81,18 @@ TEST_CASE("everything that people do about findings is on the line, each word on
     CHECK(onDay(events, 6) == QStringList{"reopened"});
 }
 
+TEST_CASE("a call that reached nobody is not told as a call", "[desk][events]")
+{
+    auto course = treated();
+    records::FindingActed acted;
+    acted.act = records::Act::called;
+    acted.outcome = records::Outcome::notReached;
+    acted.at = at(2, 10);
+    course.acts.push_back(acted);
+
+    CHECK(onDay(eventsOf(course), 2) == QStringList{"not reached"});
+}
+
 TEST_CASE("warnings stand out, and an entry without scores is told as well", "[desk][events]")
 {
     auto course = treated();

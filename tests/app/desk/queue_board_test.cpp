@@ -118,6 +118,7 @@ TEST_CASE("taking, calling and bringing forward are taken back by undo, and both
     program->call()->start(before.key);
     program->call()->notReached();
     CHECK(queue.undoText() == QLatin1String("Not reached: Odile Brandt"));
+    CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).overdue == before.overdue);  // nobody was told anything
     queue.undo();
     CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).overdue == before.overdue);
 }

@@ -327,6 +327,17 @@ TEST_CASE("asking for the clinic says how it went; the states never depend on it
     CHECK(program->notice().isEmpty());
 }
 
+TEST_CASE("all is never said to be sent by a phone that another one replaced", "[diary][sync][safety]")
+{
+    DemoPatient patient;
+    auto former = patient.joined(QStringLiteral("en"));
+    auto fresh = patient.joinedOnAnotherPhone(QStringLiteral("en"));
+    former->askNow();
+    former->askNow();
+    CHECK(former->home().diary().replaced());
+    CHECK_FALSE(former->notice().contains(QLatin1String("All is sent")));
+}
+
 TEST_CASE("settings are kept without unlocking, and hold no word of the patient", "[diary][settings]")
 {
     DemoPatient patient;

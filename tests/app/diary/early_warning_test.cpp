@@ -152,3 +152,104 @@ TEST_CASE("a correction warns of what it adds, not again of what was read", "[di
     REQUIRE(program->page() == Page::warning);
     CHECK(program->warning()->isEmergency());
 }
+
+TEST_CASE("whoever ticks an emergency and leaves the page is warned at once, by whatever way she leaves", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    tickAll(*program, {Sign::breathing});
+    const bool forHelp = GENERATE(true, false);
+    const auto leave = [&] {
+        if (forHelp)
+            return program->openCall();
+        for (int steps = 0; program->page() == Page::entry && steps < 20; ++steps)
+            program->back();
+    };
+    leave();
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->isEmergency());
+    CHECK(program->warning()->calls().first().emergency);
+    CHECK_FALSE(program->warning()->unsaved().isEmpty());
+    // Once it was read she comes where she wanted to.
+    program->warning()->confirm();
+    REQUIRE(program->page() == Page::entry);
+    leave();
+    CHECK(program->page() == (forHelp ? Page::call : Page::today));
+}
+
+TEST_CASE("a sign that was ticked and taken off again warns of nothing", "[diary][warning]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    tickAll(*program, {Sign::breathing});
+    program->entry()->tick(static_cast<int>(Sign::breathing), false);
+    program->openCall();
+    CHECK(program->page() == Page::call);
+}
+
+TEST_CASE("a score that asks for a call is warned of again although no sign was ticked", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    program->openEntry();
+    auto& entry = *program->entry();
+    entry.next();
+    entry.answer(static_cast<int>(recovery::Side::left), 9);  // pain
+    while (entry.step() == EntryBoard::Step::Score)
+        entry.next();
+    entry.signsDone();
+    REQUIRE(program->page() == Page::warning);
+    program.reset();  // before it was read
+    program = patient.program(QStringLiteral("en"));
+    REQUIRE(program->home().unlock(bytes::viewOf(DemoPatient::passphrase)));
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->title() == QLatin1String("Call your clinic now"));
+}
+
+TEST_CASE("what a correction was given is warned of again after the program ended", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    DemoPatient::tell(*program, 2);
+    program->amend(program->history()->entries().first().key);
+    auto& entry = *program->entry();
+    while (entry.step() == EntryBoard::Step::Score)
+        entry.next();
+    entry.tick(static_cast<int>(Sign::neckSwelling), true);
+    program.reset();
+    program = patient.program(QStringLiteral("en"));
+    REQUIRE(program->home().unlock(bytes::viewOf(DemoPatient::passphrase)));
+
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->isEmergency());
+    program->warning()->confirm();
+    CHECK(program->page() == Page::entry);
+    CHECK(program->entry()->isAmending());
+    program->entry()->askDiscard();
+    program->entry()->discard();
+    CHECK(program->page() == Page::today);
+}
+
+TEST_CASE("two unread warnings of what was typed come one after the other, each once", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    DemoPatient::tell(*program, 2);
+    tickAll(*program, {Sign::breathing});
+    program->openCall();
+    REQUIRE(program->page() == Page::warning);
+    program->warning()->confirm();
+    program->amend(program->history()->entries().first().key);
+    while (program->entry()->step() == EntryBoard::Step::Score)
+        program->entry()->next();
+    program->entry()->tick(static_cast<int>(Sign::neckSwelling), true);
+    program->openCall();
+    REQUIRE(program->page() == Page::warning);
+    program->warning()->confirm();
+    program->openToday();
+    CHECK(program->page() == Page::today);
+}

@@ -63,6 +63,25 @@ TEST_CASE("a forgotten moment is written with its true time, and marked with bot
     CHECK(entry.recordedAt == program->home().now());
 }
 
+TEST_CASE("what is being typed about now is not dated back because an earlier moment is asked for", "[diary][moment][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.goTo(2, 9, 10);
+    program->openEntry();
+    program->entry()->answer(1, 6);
+    program->openToday();
+    program->openEarlier();
+
+    CHECK(program->page() == app::DiaryProgram::Page::entry);
+    CHECK_FALSE(program->entry()->moment()->isChoosing());
+    CHECK(program->notice().startsWith(QLatin1String("You began this entry before.")));
+    const auto kept = program->home().diary().draft();
+    REQUIRE(kept);
+    CHECK(kept->entry.at.day() == program->home().now().day());
+    CHECK(kept->entry.scores.begin()->second.points() == 6);
+}
+
 TEST_CASE("only moments between the treatment and now are offered", "[diary][moment]")
 {
     DemoPatient patient;

@@ -303,6 +303,24 @@ TEST_CASE("the most urgent says what to do; the reasons name everything", "[diar
     CHECK(board.reason().contains(QLatin1String("The end of a thread shows through the skin.")));
 }
 
+TEST_CASE("what her hands can do about a milder warning is said beside the emergency, and nothing milder than that", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openEntry();
+    auto& entry = *program->entry();
+    while (entry.step() == diaryapp::EntryBoard::Step::Score)
+        entry.next();
+    for (const Sign sign : {Sign::breathing, Sign::bleeding, Sign::faceWeakness})
+        entry.tick(static_cast<int>(sign), true);
+    entry.signsDone();
+
+    auto& board = *program->warning();
+    REQUIRE(board.isEmergency());
+    CHECK(board.doNow().endsWith(QLatin1String("Keep pressing with a clean cloth.")));
+    CHECK_FALSE(board.doNow().contains(QLatin1String("numbing")));
+}
+
 TEST_CASE("fever is said with its value, in the digits of the language", "[diary][warning]")
 {
     DemoPatient patient;

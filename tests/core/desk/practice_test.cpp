@@ -166,7 +166,7 @@ TEST_CASE("nobody who is over stands in the queue, and whoever says something af
     CHECK(std::any_of(queue.begin(), queue.end(), [&](const auto& row) { return row.course == closed; }));
 }
 
-TEST_CASE("a row nobody touches is overdue after its time, and not once somebody calls", "[desk][triage]")
+TEST_CASE("a row nobody touches is overdue after its time, not once somebody reached her, and still when nobody did", "[desk][triage]")
 {
     test::ClinicWorld world;
     world.desk.setPerson("Ilan Osei");
@@ -178,6 +178,12 @@ TEST_CASE("a row nobody touches is overdue after its time, and not once somebody
     CHECK_FALSE(emergency.touched);
     CHECK(triage::isOverdue(emergency, world.zone.moment(emergency.since.at + std::chrono::minutes(6))));
     CHECK_FALSE(triage::isOverdue(emergency, world.zone.moment(emergency.since.at + std::chrono::minutes(4))));
+
+    for (const auto& finding : emergency.findings)
+        REQUIRE(world.desk.act(emergency.course, finding.key, records::Act::called, records::Outcome::notReached));
+    queue = world.desk.queue();
+    CHECK_FALSE(queue.front().touched);
+    CHECK(triage::isOverdue(queue.front(), world.zone.moment(emergency.since.at + std::chrono::minutes(6))));
 
     for (const auto& finding : emergency.findings)
         REQUIRE(world.desk.act(emergency.course, finding.key, records::Act::called));

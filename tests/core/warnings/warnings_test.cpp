@@ -119,6 +119,10 @@ TEST_CASE("a weak face may be the numbing for eight hours and no longer", "[warn
     CHECK(judged(early).front().rule == "face-weakness-early");
     CHECK(judged(early).front().urgency == Urgency::nextWorkingDay);
     CHECK(urgencyOf({Sign::faceWeakness}, 9) == Urgency::callNow);
+    // A clock that is wrong by years speaks for nothing; two clocks a little apart are as they are.
+    CHECK(urgencyOf({Sign::faceWeakness}, -24 * 400) == Urgency::callNow);
+    CHECK(urgencyOf({Sign::faceWeakness}, -2) == Urgency::callNow);
+    CHECK(urgencyOf({Sign::faceWeakness}, 0) == Urgency::nextWorkingDay);
     CHECK(urgencyOf({Sign::faceWeakness, Sign::strokeSigns}, 3) == Urgency::emergency);
 }
 
