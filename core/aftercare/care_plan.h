@@ -97,15 +97,17 @@ struct Reminder {
     std::string instruction;
     InstructionKind kind;
     int day;                   ///< day of recovery
+    clock::Instant planned;    ///< before quiet hours: what answers a reminder counts from here
     clock::Instant due;        ///< after quiet hours
     bool movedByQuietHours = false;
     bool operator==(const Reminder&) const = default;
 };
 
 /// All reminders of a course in order of due time, from the treatment on.
-/// Reminders that would fall before the treatment itself are left out; those inside quiet
-/// hours move to their end, but dressings that come off "this evening" are not left to another day; day 0 reminders planned earlier than the treatment's end are
-/// moved to one hour after it.
+/// Reminders that would fall before the treatment itself are left out; day 0 reminders planned
+/// earlier than the treatment's end are moved to one hour after it. Those inside quiet hours move
+/// to their end. What is of an evening or its night, where the quiet hours end after it, moves to the
+/// last minute before they begin, but never nearer to the treatment than that hour: then it rings within them.
 std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& treated, const Zone& zone,
                                   const QuietHours& quiet);
 

@@ -7,6 +7,22 @@ namespace ebbline::aftercare {
 namespace {
 
 constexpr std::chrono::hours afterTreatment{1};
+constexpr std::chrono::minutes beforeQuiet{1};
+constexpr int nightOver = 4 * 60;  ///< local minute of day; our choice, no source
+
+/// What is of an evening or of the night after it: dressings come off then and would stay on overnight, entry points
+/// are washed before bed, and how to lie is for that night. Told the next morning, it is told too late.
+bool isOfTheEvening(InstructionKind kind)
+{
+    using enum InstructionKind;
+    return kind == dressingsOff || kind == cleanEntryPoints || kind == sleepOnBack;
+}
+
+/// The day to whose evening, with its night, a moment belongs.
+clock::LocalDay eveningOf(const clock::Moment& moment)
+{
+    return moment.day() - std::chrono::days(moment.minuteOfDay() < nightOver ? 1 : 0);
+}
 
 bool isQuiet(const QuietHours& quiet, int minute)
 {
@@ -25,6 +41,27 @@ clock::Instant endOfQuiet(const QuietHours& quiet, const clock::Moment& inside, 
                           std::chrono::minutes(quiet.toMinute));
 }
 
+/// The last moment before the quiet hours that a moment lies inside.
+clock::Instant lastBeforeQuiet(const QuietHours& quiet, const clock::Moment& inside, const Zone& zone)
+{
+    const bool yesterday = inside.minuteOfDay() < quiet.fromMinute;
+    return zone.instantOf(inside.day() - std::chrono::days(yesterday ? 1 : 0),
+                          std::chrono::minutes(quiet.fromMinute)) - beforeQuiet;
+}
+
+/// Where a reminder rings that was planned inside quiet hours.
+clock::Instant outOfQuiet(InstructionKind kind, const clock::Moment& planned, const clock::Moment& treated,
+                          const QuietHours& quiet, const Zone& zone)
+{
+    const clock::Instant after = endOfQuiet(quiet, planned, zone);
+    const clock::LocalDay evening = eveningOf(planned);
+    if (!isOfTheEvening(kind) || zone.moment(after).day() == evening)
+        return after;
+    const clock::Instant before = std::max(lastBeforeQuiet(quiet, planned, zone), treated.at + afterTreatment);
+    // Where that evening has no other room, one bell within the quiet hours is the smaller harm.
+    return eveningOf(zone.moment(before)) == evening ? std::min(before, planned.at) : planned.at;
+}
+
 }  // namespace
 
 std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& treated, const Zone& zone,
@@ -35,23 +72,18 @@ std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& tre
         for (int day = instruction.firstDay; day <= instruction.lastDay; day += instruction.everyDays) {
             for (const int minute : instruction.minutesOfDay) {
                 Reminder reminder{instruction.id + "/" + std::to_string(day) + "/" + std::to_string(minute),
-                                  instruction.id, instruction.kind, day, {}, false};
-                reminder.due = zone.instantOf(treated.day() + std::chrono::days(day), std::chrono::minutes(minute));
-                if (day == 0 && reminder.due < treated.at + afterTreatment) {
+                                  instruction.id, instruction.kind, day, {}, {}, false};
+                reminder.planned = zone.instantOf(treated.day() + std::chrono::days(day), std::chrono::minutes(minute));
+                if (day == 0 && reminder.planned < treated.at + afterTreatment) {
                     // A diary entry of that morning is past; what must be done that day is not.
-                    if (instruction.kind == InstructionKind::diaryEntry && reminder.due < treated.at)
+                    if (instruction.kind == InstructionKind::diaryEntry && reminder.planned < treated.at)
                         continue;
-                    reminder.due = treated.at + afterTreatment;
+                    reminder.planned = treated.at + afterTreatment;
                 }
-                const clock::Moment local = zone.moment(reminder.due);
+                const clock::Moment local = zone.moment(reminder.planned);
                 const bool waits = !instruction.ignoresQuietHours && isQuiet(quiet, local.minuteOfDay());
-                const clock::Instant later = waits ? endOfQuiet(quiet, local, zone) : reminder.due;
-                // Its words say "this evening": the next morning is not that, and dressings would stay on overnight.
-                const bool thisEvening = instruction.kind == InstructionKind::dressingsOff && zone.moment(later).day() > treated.day() + std::chrono::days(day);
-                if (waits && !thisEvening) {
-                    reminder.due = later;
-                    reminder.movedByQuietHours = true;
-                }
+                reminder.due = waits ? outOfQuiet(instruction.kind, local, treated, quiet, zone) : reminder.planned;
+                reminder.movedByQuietHours = reminder.due != reminder.planned;
                 reminders.push_back(std::move(reminder));
             }
         }

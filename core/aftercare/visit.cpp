@@ -72,7 +72,7 @@ std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& tre
         const std::size_t minute = reminder.key.rfind('/');
         reminder.key = reminder.instruction + "/" + std::to_string(reminder.day - shift) + reminder.key.substr(minute);
         if (reminder.due >= visitAt && zone.moment(reminder.due).day() == visit.day) {
-            reminder.due = visitAt - beforeVisit;
+            reminder.planned = reminder.due = visitAt - beforeVisit;
             reminder.movedByQuietHours = false;
         }
     }

@@ -43,7 +43,7 @@ struct Today {
     clock::Moment now;
     clock::Moment followUp;
     std::optional<clock::Moment> formerVisit;  ///< the clinic moved the visit to another day or hour; it was to be then. Until the visit's day is over
-    std::vector<ReminderView> dueNow;      ///< due and unanswered, oldest first
+    std::vector<ReminderView> dueNow;      ///< due and unanswered, oldest first: for a day, dressings off until it is answered
     std::vector<ReminderView> next;        ///< coming up, soonest first, at most 6
     std::vector<ReminderView> answeredToday;  ///< due today and answered, or answered today
     std::vector<aftercare::Instruction> inForce;
@@ -122,8 +122,8 @@ public:
     Today today() const;
     /// Whole schedule from now on, unanswered, with "later" counted in.
     std::vector<aftercare::Reminder> upcoming(std::size_t atMost) const;
-    /// Their moments, for the bells of the phone.
-    std::vector<clock::Instant> upcomingMoments() const;
+    /// For the bells of the phone: the moments of what comes, and of what is due now, whose bell may ring late.
+    std::vector<clock::Instant> bellMoments() const;
     /// The same as a calendar file whose events all say `words`. The identifiers stay the same over
     /// time, so that a calendar replaces what it took before.
     /// \returns Reason::notEnough if nothing is coming up.

@@ -6,7 +6,6 @@
 #include "core/bytes/reader.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace ebbline::patient {
 
@@ -25,6 +24,13 @@ bool isAnswered(const ReminderView& view)
 clock::Instant dueAt(const ReminderView& view)
 {
     return view.laterUntil && view.answer == records::ReminderAnswer::later ? *view.laterUntil : view.reminder.due;
+}
+
+/// Due, and asked for: for a day, but dressings for as long as nobody said that they are off.
+bool isDueNow(const ReminderView& view, clock::Instant now)
+{
+    return !isAnswered(view) && dueAt(view) <= now
+           && (now - dueAt(view) <= dueWindow || view.reminder.kind == aftercare::InstructionKind::dressingsOff);
 }
 
 /// Something that asks to be dealt with before anything else.
@@ -59,10 +65,10 @@ std::optional<clock::Moment> formerVisit(const journal::CourseState& course)
 
 }  // namespace
 
-aftercare::QuietHours Diary::quietHours() const
+aftercare::QuietHours Diary::Inside::quietHours() const
 {
     aftercare::QuietHours quiet;
-    if (const auto stored = m_inside->vault.kept(quietName)) {
+    if (const auto stored = vault.kept(quietName)) {
         bytes::Reader reader(*stored);
         const int from = reader.u16();
         const int to = reader.u16();
@@ -72,6 +78,8 @@ aftercare::QuietHours Diary::quietHours() const
     }
     return quiet;
 }
+
+aftercare::QuietHours Diary::quietHours() const { return m_inside->quietHours(); }
 
 Done Diary::setQuietHours(const aftercare::QuietHours& quiet)
 {
@@ -90,27 +98,24 @@ std::vector<ReminderView> Diary::Inside::reminders() const
     const journal::CourseState* current = course();
     if (!current)
         return views;
-    aftercare::QuietHours quiet;
-    if (const auto stored = vault.kept(quietName)) {
-        bytes::Reader reader(*stored);
-        quiet = {reader.u16(), reader.u16(), reader.u8() == 1};
-    }
     const clock::Instant moment = clock.now();
     const records::CourseOpened& opened = *current->opened;
     for (aftercare::Reminder& reminder : aftercare::remindersOf(opened.protocol.carePlan, opened.treated,
-                                                                aftercare::visitOf(opened.followUp), zone, quiet)) {
+                                                                aftercare::visitOf(opened.followUp), zone, quietHours())) {
         ReminderView view{std::move(reminder), {}, {}, {}, false};
         if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end() && !isOfEarlierVisit(found->second, view.reminder, *current)) {
             view.answer = found->second.answer;
             view.laterUntil = found->second.laterUntil;
             view.answeredAt = found->second.at;
         }
-        // Written is written, also after "later".
+        // Written is written, also after "later", and before or after quiet hours that moved its bell to another day.
         if (!isAnswered(view) && view.reminder.kind == aftercare::InstructionKind::diaryEntry) {
+            const int rings = clock::dayOfRecovery(opened.treated, zone.moment(view.reminder.due));
             const bool written = std::any_of(current->entries.begin(), current->entries.end(), [&](const auto& entry) {
                 const clock::Moment& at = entry.second.current().at;
-                return at.at >= view.reminder.due - entryCountsBefore
-                       && clock::dayOfRecovery(current->opened->treated, at) == view.reminder.day;
+                const int day = clock::dayOfRecovery(opened.treated, at);
+                return at.at >= view.reminder.planned - entryCountsBefore && day >= view.reminder.day
+                       && day <= std::max(view.reminder.day, rings);
             });
             if (written)
                 view.answer = records::ReminderAnswer::done;
@@ -153,7 +158,7 @@ Today Diary::today() const
                 || (view.answeredAt && view.answeredAt->day() == today.now.day()))
                 today.answeredToday.push_back(std::move(view));
         } else if (dueAt(view) <= today.now.at) {
-            if (today.now.at - dueAt(view) <= dueWindow)
+            if (isDueNow(view, today.now.at))
                 today.dueNow.push_back(std::move(view));
         } else if (today.next.size() < nextShown) {
             today.next.push_back(std::move(view));
@@ -200,11 +205,13 @@ std::vector<aftercare::Reminder> Diary::upcoming(std::size_t atMost) const
     return reminders;
 }
 
-std::vector<clock::Instant> Diary::upcomingMoments() const
+std::vector<clock::Instant> Diary::bellMoments() const
 {
     std::vector<clock::Instant> moments;
-    for (const aftercare::Reminder& reminder : upcoming(std::numeric_limits<std::size_t>::max()))
-        moments.push_back(reminder.due);
+    const clock::Instant now = m_inside->clock.now();
+    for (const ReminderView& view : m_inside->reminders())
+        if (isDueNow(view, now) || (!isAnswered(view) && dueAt(view) > now))
+            moments.push_back(dueAt(view));
     return moments;
 }
 

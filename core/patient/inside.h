@@ -37,6 +37,7 @@ struct Diary::Inside {
     recovery::Entry dated(recovery::Entry entry) const;                             ///< \pre joined
     std::vector<triage::Finding> raisedBy(const recovery::Entry& entry) const;  ///< \pre joined
     Result<Saved> store(recovery::Entry entry, std::optional<journal::OperationId> supersedes);
+    aftercare::QuietHours quietHours() const;
     std::vector<ReminderView> reminders() const;
     /// The open table of photographs.
     static std::string photoTable(const std::vector<PhotoView>& views,

@@ -65,7 +65,7 @@ void ReminderBoard::refresh()
         // A diary that is closed changes nothing: what was booked still rings.
         if (m_home.isOpen() && m_home.diary().joined())
             // A phone that another one replaced rings for nothing any more.
-            m_state = aftercare::bringUpToDate(*m_bells, m_home.diary().replaced() ? std::vector<clock::Instant>{} : m_home.diary().upcomingMoments(),
+            m_state = aftercare::bringUpToDate(*m_bells, m_home.diary().replaced() ? std::vector<clock::Instant>{} : m_home.diary().bellMoments(),
                                                m_home.clock().now());
     }
     Q_EMIT changed();

@@ -109,6 +109,29 @@ TEST_CASE("ticking a reminder takes its bell away; putting it off from the bell 
     CHECK(program->reminders()->bells().next > patient.clock().now());
 }
 
+TEST_CASE("a bell that the phone rings late is not taken back while what it rings for is open", "[diary][bells]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->reminders()->allow(true);
+    const auto evening = patient.zone().instantOf(patient.zone().moment(patient.clock().now()).day(), 19h);
+    const auto isHeld = [&] {
+        return std::ranges::find(patient.bells().booked, evening, &aftercare::Booking::at) != patient.bells().booked.end();
+    };
+    REQUIRE(isHeld());
+
+    patient.goTo(0, 19, 1);
+    program->syncNow();
+    CHECK(isHeld());
+    CHECK(program->reminders()->bells().next > patient.clock().now());
+
+    program->openToday();
+    for (const auto& line : program->today()->due())
+        if (line.title == QLatin1String("Dressings off"))
+            program->today()->done(line.key);
+    CHECK_FALSE(isHeld());
+}
+
 TEST_CASE("a bell that is touched opens the day, but never throws an entry away", "[diary][bells]")
 {
     DemoPatient patient;
@@ -294,7 +317,7 @@ TEST_CASE("the calendar file is strict, says the same at each reminder, and can 
     };
     const auto read = made("one.ics");
     CHECK(read.faults == std::vector<std::string>{});
-    REQUIRE(read.events.size() == program->home().diary().upcomingMoments().size());
+    REQUIRE(read.events.size() == program->home().diary().bellMoments().size());
     for (const auto& event : read.events) {
         CHECK(event.summary == read.events.front().summary);
         CHECK(event.alarms == 1);
@@ -332,6 +355,6 @@ TEST_CASE("the calendar file goes to an address that is no path, as phones name 
     CHECK(outcome == QLatin1String("Done. Open the file with your calendar."));
     REQUIRE(opens);
     CHECK(read.faults == std::vector<std::string>{});
-    CHECK(read.events.size() == program->home().diary().upcomingMoments().size());
+    CHECK(read.events.size() == program->home().diary().bellMoments().size());
     CHECK(program->reminders()->calendarOutcome() == QLatin1String("The file could not be written there. Choose another place."));
 }

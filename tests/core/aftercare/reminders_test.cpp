@@ -1,4 +1,4 @@
-// Care plan to due moments: none missing, none before the treatment, none in the night.
+// Care plan to due moments: none missing, none before the treatment, none in the night, none after the evening it is about.
 
 #include "core/aftercare/care_plan.h"
 
@@ -96,10 +96,36 @@ TEST_CASE("quiet hours leave no dressings on overnight: this evening stays this 
     CHECK(quietly("2027-03-01T20:45:00+01:00") == "2027-03-01T21:45:00+01:00");
     CHECK(quietly("2027-03-01T21:15:00+01:00") == "2027-03-01T22:15:00+01:00");
     CHECK(quietly("2027-03-01T23:30:00+01:00") == "2027-03-02T00:30:00+01:00");
-    // What is no matter of this evening waits as before.
-    const auto rest = remindersOf(planOf({"back", InstructionKind::sleepOnBack, 0, 0, {23 * 60}, 1, {}, false}),
-                                  treatedAt("2027-03-01T10:00:00+01:00"), berlin, {});
-    CHECK(clock::toIso8601(berlin.moment(rest.front().due)) == "2027-03-02T07:00:00+01:00");
+}
+
+TEST_CASE("what is for an evening or its night rings before quiet hours that end after it, not the next morning", "[aftercare][safety]")
+{
+    const auto treated = treatedAt("2027-03-01T10:00:00+01:00");
+    const auto ringsAt = [](InstructionKind kind, int day, int minute, const clock::Moment& from, const QuietHours& quiet) {
+        const auto reminders = remindersOf(planOf({"one", kind, day, day, {minute}, 1, {}, false}), from, berlin, quiet);
+        REQUIRE(reminders.size() == 1);
+        const Reminder& one = reminders.front();
+        CHECK(one.movedByQuietHours == (one.due != one.planned));
+        return clock::toIso8601(berlin.moment(one.due)).substr(0, 16);
+    };
+    const QuietHours nine{21 * 60, 7 * 60, true};
+    for (const auto kind : {InstructionKind::sleepOnBack, InstructionKind::cleanEntryPoints, InstructionKind::dressingsOff}) {
+        CAPTURE(static_cast<int>(kind));
+        CHECK(ringsAt(kind, 0, 21 * 60 + 30, treated, nine) == "2027-03-01T20:59");
+        CHECK(ringsAt(kind, 2, 23 * 60, treated, nine) == "2027-03-03T20:59");
+        // After midnight it is still that night.
+        CHECK(ringsAt(kind, 2, 30, treated, nine) == "2027-03-02T20:59");
+        // Quiet hours that end before midnight leave time that evening; a morning is no evening.
+        CHECK(ringsAt(kind, 2, 20 * 60, treated, {19 * 60, 21 * 60, true}) == "2027-03-03T21:00");
+        CHECK(ringsAt(kind, 2, 6 * 60, treated, nine) == "2027-03-03T07:00");
+        // Never nearer to the treatment than an hour.
+        CHECK(ringsAt(kind, 0, 21 * 60 + 30, treatedAt("2027-03-01T20:10:00+01:00"), nine) == "2027-03-01T21:10");
+        CHECK(ringsAt(kind, 0, 21 * 60 + 30, treatedAt("2027-03-01T19:40:00+01:00"), nine) == "2027-03-01T20:59");
+    }
+    for (const auto kind : {InstructionKind::diaryEntry, InstructionKind::spareFace, InstructionKind::custom, InstructionKind::coldPack}) {
+        CAPTURE(static_cast<int>(kind));
+        CHECK(ringsAt(kind, 2, 21 * 60 + 30, treated, nine) == "2027-03-04T07:00");
+    }
 }
 
 TEST_CASE("instructions in force are those of the day", "[aftercare]")
@@ -148,6 +174,9 @@ TEST_CASE("reminders are sorted, unique, complete and never before the treatment
             RC_ASSERT(reminder.due >= before);
             before = reminder.due;
             RC_ASSERT(keys.insert(reminder.key).second);
+            const clock::Moment due = zone.moment(reminder.due);
+            if (reminder.kind == InstructionKind::sleepOnBack)  // of its own evening, or of the night after it
+                RC_ASSERT(due.day() - std::chrono::days(due.minuteOfDay() < 4 * 60 ? 1 : 0) == treated.day() + std::chrono::days(reminder.day));
         }
         std::size_t wanted = 0, missable = 0;
         for (const Instruction& instruction : plan.instructions)

@@ -27,7 +27,7 @@ TEST_CASE("the phone gets the day that was agreed, and its reminder and its bell
     });
     REQUIRE(visit != coming.end());
     CHECK(world.zone.moment(visit->due).day() == later.day);
-    const auto bells = phone.upcomingMoments();
+    const auto bells = phone.bellMoments();
     CHECK(world.zone.moment(*std::max_element(bells.begin(), bells.end())).day() == later.day);
     const auto calendar = phone.calendar("Diary", "en");
     REQUIRE(calendar);
@@ -198,7 +198,7 @@ TEST_CASE("a visit that is brought forward reaches the phone with its reminder, 
     const auto visitOnPhone = [&] {
         world.syncDesk();
         world.syncPhone(phone);
-        const auto bells = phone.upcomingMoments();
+        const auto bells = phone.bellMoments();
         return std::pair(aftercare::visitOf(phone.today().followUp), world.zone.moment(*std::max_element(bells.begin(), bells.end())).day());
     };
 
