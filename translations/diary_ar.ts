@@ -1847,6 +1847,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>راجع درجة الحرارة. ثم احفظ مرة أخرى.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>الملاحظة ممتلئة. ما يأتي بعد هذا لا يُحفظ.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1931,6 +1935,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. فتح %2 ما كتبته من قبل، %3. لم يفتح أحد تصحيحك بعد.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>هذه الملاحظة أطول من أن تُرسل. أرسل جزءًا منها، والباقي في ملاحظة ثانية.</translation>
     </message>
     </context>
     <context>

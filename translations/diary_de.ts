@@ -1835,6 +1835,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Bitte sehen Sie sich die Temperatur an. Speichern Sie dann noch einmal.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>Das Feld ist voll. Was danach kommt, wird nicht gespeichert.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1919,6 +1923,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3. Ihre Korrektur hat noch niemand geöffnet.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Diese Nachricht ist zu lang zum Senden. Senden Sie einen Teil davon und den Rest als zweite Nachricht.</translation>
     </message>
     </context>
     <context>

@@ -1835,6 +1835,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Revise la temperatura. Después guarde otra vez.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>La nota está llena. Lo que venga después no se guarda.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1919,6 +1923,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 abrió lo que usted había escrito antes, %3. Nadie ha abierto aún su corrección.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Esta nota es demasiado larga para enviarla. Envíe una parte, y el resto en una segunda nota.</translation>
     </message>
     </context>
     <context>

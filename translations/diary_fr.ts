@@ -1835,6 +1835,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Vérifiez la température. Puis enregistrez encore une fois.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>La note est pleine. Ce qui vient après n'est pas gardé.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1919,6 +1923,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Ce message est trop long pour être envoyé. Envoyez-en une partie, puis le reste dans un deuxième message.</translation>
     </message>
     </context>
     <context>

@@ -1835,6 +1835,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Veja a temperatura. Depois salve de novo.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>A nota está cheia. O que vier depois não é guardado.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1919,6 +1923,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 abriu o que você tinha escrito antes, %3. Ninguém abriu ainda a sua correção.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Este recado é longo demais para enviar. Envie uma parte, e o resto em um segundo recado.</translation>
     </message>
     </context>
     <context>

@@ -1832,6 +1832,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Lütfen ateş değerine bakın. Sonra yeniden kaydedin.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>Not doldu. Bundan sonrası saklanmaz.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1916,6 +1920,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 daha önce yazdığınızı açtı, %3. Düzeltmenizi henüz kimse açmadı.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Bu not gönderilemeyecek kadar uzun. Bir kısmını gönderin, kalanını ikinci bir notla.</translation>
     </message>
     </context>
     <context>

@@ -1832,6 +1832,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>请检查体温，然后再保存一次。</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>这里写满了。后面的内容不会保存。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1916,6 +1920,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1。%2 打开过您之前写的内容，%3。您的更正还没有人打开。</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>这条留言太长，发不出去。请先发一部分，其余的再发一条。</translation>
     </message>
     </context>
     <context>
