@@ -2153,6 +2153,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>تعذّرت كتابة كل شيء. جزء منه موجود في المجلد «%1». كل من يفتحه يستطيع قراءته: احذف المجلد.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>شيء آخر كتبته ما زال ينتظر على هذا الهاتف وسيضيع.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>وستضيع أيضًا أي ملاحظة أو إجابة ما زالت تنتظر على هذا الهاتف.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2133,6 +2133,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Nicht alles konnte geschrieben werden. Ein Teil liegt im Ordner „%1“. Wer ihn öffnet, kann ihn lesen: Löschen Sie den Ordner.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Etwas anderes, das Sie geschrieben haben, wartet noch auf diesem Telefon und wäre verloren.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Auch eine Nachricht oder Antwort, die noch auf diesem Telefon wartet, wäre verloren.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

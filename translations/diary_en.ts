@@ -2133,6 +2133,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Something else that you wrote still waits on this phone and would be lost.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>A note or an answer that still waits on this phone would be lost too.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

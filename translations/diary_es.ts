@@ -2133,6 +2133,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>No se pudo escribir todo. Una parte está en la carpeta «%1». Quien la abra puede leerla: borre la carpeta.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Otra cosa que escribió aún espera en este teléfono y se perdería.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>También se perdería una nota o una respuesta que aún espere en este teléfono.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

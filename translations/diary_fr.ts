@@ -2133,6 +2133,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Tout n’a pas pu être écrit. Une partie est dans le dossier « %1 ». Quiconque l’ouvre peut la lire : supprimez le dossier.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Autre chose que vous avez écrit attend encore sur ce téléphone et serait perdu.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Un message ou une réponse qui attend encore sur ce téléphone serait perdu aussi.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2133,6 +2133,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Nem tudo pôde ser gravado. Uma parte está na pasta “%1”. Quem a abrir pode ler: apague a pasta.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Outra coisa que você escreveu ainda espera neste celular e se perderia.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Um recado ou uma resposta que ainda espera neste celular também se perderia.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2128,6 +2128,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Hepsi yazılamadı. Bir bölümü “%1” klasöründe. Klasörü açan herkes okuyabilir: klasörü silin.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Yazdığınız başka bir şey hâlâ bu telefonda bekliyor ve kaybolur.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Bu telefonda hâlâ bekleyen bir not ya da yanıt da kaybolur.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

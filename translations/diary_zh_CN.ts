@@ -2128,6 +2128,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>没能全部写入。一部分在文件夹“%1”里。打开它的人都能读到：请删除这个文件夹。</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>您写的其他内容还在这部手机上等待发送，会丢失。</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>还在这部手机上等待发送的留言或回答也会丢失。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
