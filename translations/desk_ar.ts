@@ -3196,6 +3196,14 @@
             <source>The clinic's key is copied.</source>
             <translation>نُسخ مفتاح العيادة.</translation>
         </message>
+        <message>
+            <source>The clinic's phone number as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>رقم هاتف العيادة كرقم واحد، بلا حروف ولا «/» ولا «,» ولا «;» ولا «(0)»، مثل ⁦+00 555 0100⁩.</translation>
+        </message>
+        <message>
+            <source>The number on call as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>رقم المناوب كرقم واحد، بلا حروف ولا «/» ولا «,» ولا «;» ولا «(0)»، مثل ⁦+00 555 0100⁩.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CourseBoard</name>

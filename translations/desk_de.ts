@@ -3088,6 +3088,14 @@
             <source>The clinic's key is copied.</source>
             <translation>Der Schlüssel der Praxis ist kopiert.</translation>
         </message>
+        <message>
+            <source>The clinic's phone number as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>Die Telefonnummer der Praxis als eine Nummer, ohne Buchstaben, „/“, „,“, „;“ oder „(0)“, zum Beispiel +00 555 0100.</translation>
+        </message>
+        <message>
+            <source>The number on call as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>Die Nummer des Rufdienstes als eine Nummer, ohne Buchstaben, „/“, „,“, „;“ oder „(0)“, zum Beispiel +00 555 0100.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CourseBoard</name>

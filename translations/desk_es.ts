@@ -3088,6 +3088,14 @@
             <source>The clinic's key is copied.</source>
             <translation>La clave de la clínica está copiada.</translation>
         </message>
+        <message>
+            <source>The clinic's phone number as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>El número de teléfono de la clínica como un solo número, sin letras, «/», «,», «;» ni «(0)», por ejemplo +00 555 0100.</translation>
+        </message>
+        <message>
+            <source>The number on call as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>El número de guardia como un solo número, sin letras, «/», «,», «;» ni «(0)», por ejemplo +00 555 0100.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CourseBoard</name>

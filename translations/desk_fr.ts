@@ -3088,6 +3088,14 @@
             <source>The clinic's key is copied.</source>
             <translation>La clé de la clinique est copiée.</translation>
         </message>
+        <message>
+            <source>The clinic's phone number as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>Le numéro de téléphone de la clinique en un seul numéro, sans lettres, « / », « , », « ; » ni « (0) », par exemple +00 555 0100.</translation>
+        </message>
+        <message>
+            <source>The number on call as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>Le numéro d’astreinte en un seul numéro, sans lettres, « / », « , », « ; » ni « (0) », par exemple +00 555 0100.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CourseBoard</name>

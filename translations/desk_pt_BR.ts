@@ -3088,6 +3088,14 @@
             <source>The clinic's key is copied.</source>
             <translation>A chave da clínica foi copiada.</translation>
         </message>
+        <message>
+            <source>The clinic's phone number as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>O número de telefone da clínica como um só número, sem letras, “/”, “,”, “;” ou “(0)”, por exemplo +00 555 0100.</translation>
+        </message>
+        <message>
+            <source>The number on call as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.</source>
+            <translation>O número de plantão como um só número, sem letras, “/”, “,”, “;” ou “(0)”, por exemplo +00 555 0100.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CourseBoard</name>

@@ -1855,6 +1855,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>راجع درجة الحرارة. ثم احفظ مرة أخرى.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>الملاحظة ممتلئة. ما يأتي بعد هذا لا يُحفظ.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1939,6 +1943,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. فتح %2 ما كتبته من قبل، %3. لم يفتح أحد تصحيحك بعد.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>هذه الملاحظة أطول من أن تُرسل. أرسل جزءًا منها، والباقي في ملاحظة ثانية.</translation>
     </message>
     </context>
     <context>
@@ -2153,6 +2161,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>تعذّرت كتابة كل شيء. جزء منه موجود في المجلد «%1». كل من يفتحه يستطيع قراءته: احذف المجلد.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>شيء آخر كتبته ما زال ينتظر على هذا الهاتف وسيضيع.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>وستضيع أيضًا أي ملاحظة أو إجابة ما زالت تنتظر على هذا الهاتف.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

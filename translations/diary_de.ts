@@ -1843,6 +1843,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Bitte sehen Sie sich die Temperatur an. Speichern Sie dann noch einmal.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>Das Feld ist voll. Was danach kommt, wird nicht gespeichert.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1927,6 +1931,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3. Ihre Korrektur hat noch niemand geöffnet.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Diese Nachricht ist zu lang zum Senden. Senden Sie einen Teil davon und den Rest als zweite Nachricht.</translation>
     </message>
     </context>
     <context>
@@ -2133,6 +2141,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Nicht alles konnte geschrieben werden. Ein Teil liegt im Ordner „%1“. Wer ihn öffnet, kann ihn lesen: Löschen Sie den Ordner.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Etwas anderes, das Sie geschrieben haben, wartet noch auf diesem Telefon und wäre verloren.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Auch eine Nachricht oder Antwort, die noch auf diesem Telefon wartet, wäre verloren.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -1843,6 +1843,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Please look at the temperature. Then save again.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>The note is full. What comes after this is not kept.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1927,6 +1931,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>This note is too long to send. Send a part of it, and the rest as a second note.</translation>
     </message>
     </context>
     <context>
@@ -2133,6 +2141,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Something else that you wrote still waits on this phone and would be lost.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>A note or an answer that still waits on this phone would be lost too.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

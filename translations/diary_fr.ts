@@ -1843,6 +1843,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Vérifiez la température. Puis enregistrez encore une fois.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>La note est pleine. Ce qui vient après n'est pas gardé.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1927,6 +1931,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Ce message est trop long pour être envoyé. Envoyez-en une partie, puis le reste dans un deuxième message.</translation>
     </message>
     </context>
     <context>
@@ -2133,6 +2141,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Tout n’a pas pu être écrit. Une partie est dans le dossier « %1 ». Quiconque l’ouvre peut la lire : supprimez le dossier.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Autre chose que vous avez écrit attend encore sur ce téléphone et serait perdu.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Un message ou une réponse qui attend encore sur ce téléphone serait perdu aussi.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -1843,6 +1843,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Veja a temperatura. Depois salve de novo.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>A nota está cheia. O que vier depois não é guardado.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1927,6 +1931,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 abriu o que você tinha escrito antes, %3. Ninguém abriu ainda a sua correção.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Este recado é longo demais para enviar. Envie uma parte, e o resto em um segundo recado.</translation>
     </message>
     </context>
     <context>
@@ -2133,6 +2141,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Nem tudo pôde ser gravado. Uma parte está na pasta “%1”. Quem a abrir pode ler: apague a pasta.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Outra coisa que você escreveu ainda espera neste celular e se perderia.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Um recado ou uma resposta que ainda espera neste celular também se perderia.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -1840,6 +1840,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>Lütfen ateş değerine bakın. Sonra yeniden kaydedin.</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>Not doldu. Bundan sonrası saklanmaz.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1924,6 +1928,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1. %2 daha önce yazdığınızı açtı, %3. Düzeltmenizi henüz kimse açmadı.</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>Bu not gönderilemeyecek kadar uzun. Bir kısmını gönderin, kalanını ikinci bir notla.</translation>
     </message>
     </context>
     <context>
@@ -2128,6 +2136,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Hepsi yazılamadı. Bir bölümü “%1” klasöründe. Klasörü açan herkes okuyabilir: klasörü silin.</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>Yazdığınız başka bir şey hâlâ bu telefonda bekliyor ve kaybolur.</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>Bu telefonda hâlâ bekleyen bir not ya da yanıt da kaybolur.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

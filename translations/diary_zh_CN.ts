@@ -1840,6 +1840,10 @@
         <source>Please look at the temperature. Then save again.</source>
         <translation>请检查体温，然后再保存一次。</translation>
     </message>
+    <message>
+        <source>The note is full. What comes after this is not kept.</source>
+        <translation>这里写满了。后面的内容不会保存。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1924,6 +1928,10 @@
         <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
         <translation>%1。%2 打开过您之前写的内容，%3。您的更正还没有人打开。</translation>
+    </message>
+    <message>
+        <source>This note is too long to send. Send a part of it, and the rest as a second note.</source>
+        <translation>这条留言太长，发不出去。请先发一部分，其余的再发一条。</translation>
     </message>
     </context>
     <context>
@@ -2128,6 +2136,14 @@
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>没能全部写入。一部分在文件夹“%1”里。打开它的人都能读到：请删除这个文件夹。</translation>
         </message>
+    <message>
+        <source>Something else that you wrote still waits on this phone and would be lost.</source>
+        <translation>您写的其他内容还在这部手机上等待发送，会丢失。</translation>
+    </message>
+    <message>
+        <source>A note or an answer that still waits on this phone would be lost too.</source>
+        <translation>还在这部手机上等待发送的留言或回答也会丢失。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

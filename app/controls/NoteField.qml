@@ -9,6 +9,7 @@ Item {
     property string label
     property string value
     property int lines: 3
+    readonly property alias field: input
     signal edited(string text)
 
     // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that

@@ -64,7 +64,6 @@ PageBody {
         Layout.fillWidth: true
     }
     Words {
-        visible: root.board.callHint.length > 0
         text: root.board.callHint
         Layout.fillWidth: true
     }

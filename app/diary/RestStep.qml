@@ -28,10 +28,25 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     NoteField {
+        id: note
+
         label: qsTr("In your own words, if you like")
         value: root.board.note
-        onEdited: (text) => root.board.writeNote(text)
+        // What is not kept does not go on standing there. Taken away from the end, so that the cursor stays.
+        onEdited: (text) => {
+            root.board.writeNote(text);
+            if (text.length > root.board.note.length)
+                note.field.remove(root.board.note.length, text.length);
+        }
         Layout.fillWidth: true
+    }
+    Words {
+        visible: text.length > 0
+        text: root.board.noteProblem
+        color: Theme.callNow
+        small: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: text.length > 0

@@ -54,11 +54,24 @@ PageBody {
         strong: true
         Layout.fillWidth: true
     }
+    // By the emergency number: for an emergency that is the first, in the foot; else the last of the list.
+    Words {
+        visible: root.board.emergency
+        text: root.board.callHint
+        small: true
+        Layout.fillWidth: true
+    }
     CallList {
         visible: root.board.calls.length > from
         board: root.board
         tone: root.tone
         from: 1
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: !root.board.emergency
+        text: root.board.callHint
+        small: true
         Layout.fillWidth: true
     }
     Heading {

@@ -142,6 +142,7 @@ std::unique_ptr<app::DiaryProgram> DemoPatient::joinedOnAnotherPhone(const QStri
 
 void DemoPatient::join(app::DiaryProgram& program)
 {
+    program.warning()->setRegion(QLocale::Germany);  // as her clinic's, whatever the machine of the tests says
     need(program.home().create(bytes::viewOf(passphrase)));
     program.joining()->useText(showsCode(), QString::fromLatin1(hub));
     program.joining()->poll();

@@ -165,6 +165,26 @@ TEST_CASE("a patient throws an entry away only after she was asked, with each ki
     CHECK(ear.take() == "");
 }
 
+TEST_CASE("a note that is too long shows as it is kept, and says that it is full", "[diary][flows][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    open(*program);
+    auto& window = *program->window();
+    program->openEntry();
+    answerOne(hands(0, window), 4);
+    screens::settle(window);
+    auto* field = screens::named(window, said("RestStep", "In your own words, if you like"));
+    REQUIRE(field != nullptr);
+    const QString full = QStringLiteral("a").repeated(recovery::Entry::maximumNote);
+    for (const auto& [typed, shown] : {std::pair(full + QStringLiteral("bcd"), full), std::pair(full + QLatin1Char('e'), full)}) {
+        REQUIRE(field->setProperty("text", typed));
+        CHECK(field->property("text").toString() == shown);
+        CHECK(program->entry()->note() == shown);
+        CHECK(screens::named(window, program->entry()->noteProblem()) != nullptr);
+    }
+}
+
 TEST_CASE("a patient lets reminders ring and tries one on the spot, with each kind of hands", "[diary][flows][bells]")
 {
     const auto [kind, language] = GENERATE(from_range(screens::waysWithReturn));

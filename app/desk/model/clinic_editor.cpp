@@ -37,6 +37,20 @@ std::optional<bytes::Array<32>> keyHashOf(const QString& text)
     return hash;
 }
 
+/// One number that a phone can dial as it is written. Of "+49 (0)30" nobody can know which digits count.
+bool isOneNumber(const QString& text)
+{
+    static const QRegularExpression none(QStringLiteral("[\\p{L}/;,\u060c\u061b]|\\(\\s*0\\s*\\)"));
+    static const QRegularExpression digit(QStringLiteral("[0-9]"));
+    QString plain = text.normalized(QString::NormalizationForm_KC);
+    for (QChar& c : plain) {
+        if (c.isDigit()) {
+            c = QChar(u'0' + c.digitValue());
+        }
+    }
+    return !none.match(plain).hasMatch() && digit.match(plain).hasMatch();
+}
+
 }  // namespace
 
 bool isThisMachine(const QString& hostAndPort)
@@ -122,6 +136,11 @@ QStringList ClinicEditor::missing() const
     }
     if (m_phone.trimmed().isEmpty()) {
         missing << tr("The clinic's phone number.");
+    } else if (!isOneNumber(m_phone)) {
+        missing << tr("The clinic's phone number as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.");
+    }
+    if (!m_onCall.trimmed().isEmpty() && !isOneNumber(m_onCall)) {
+        missing << tr("The number on call as one number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.");
     }
     static const QRegularExpression digits(QStringLiteral("^[0-9]{2,6}$"));
     if (!digits.match(m_emergency.trimmed()).hasMatch()) {

@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// Emergency numbers before a clinic is joined, by the region of the phone. A clinic's own number takes their place.
+/// Emergency numbers by the region of the phone: before a clinic is joined, and beside the clinic's own where they differ.
 /// Sources: docs/clinical/emergency_numbers.md.
 
 #include <QList>

@@ -47,6 +47,7 @@ EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
         m_amends.reset();
         m_temperature.clear();
         m_temperatureProblem.clear();
+        m_noteFull = false;
         m_problem.clear();
         m_findings.clear();
         m_throwing = false;
@@ -85,6 +86,7 @@ void EntryBoard::start(const patient::Draft& draft)
     m_place = std::min(static_cast<std::size_t>(draft.step & (moreAsked - 1)), m_symptoms.size() + 1);
     m_problem.clear();
     m_temperatureProblem.clear();
+    m_noteFull = false;
     m_findings.clear();
     m_unsaved = false;
     m_throwing = false;
@@ -301,8 +303,14 @@ void EntryBoard::writeNote(const QString& text)
         if (!kept.isEmpty() && kept.back().isHighSurrogate())
             kept.chop(1);
     }
+    m_noteFull = kept.size() < text.size();
     m_entry.note = kept.toStdString();
     keep();
+}
+
+QString EntryBoard::noteProblem() const
+{
+    return m_noteFull ? tr("The note is full. What comes after this is not kept.") : QString();
 }
 
 void EntryBoard::save()

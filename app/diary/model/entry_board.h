@@ -57,7 +57,8 @@ class EntryBoard : public QObject {
     Q_PROPERTY(QString temperature READ temperature NOTIFY changed FINAL)
     Q_PROPERTY(QString temperatureProblem READ temperatureProblem NOTIFY changed FINAL)
     Q_PROPERTY(bool fahrenheit READ isFahrenheit WRITE setFahrenheit NOTIFY changed FINAL)
-    Q_PROPERTY(QString note READ note NOTIFY changed FINAL)
+    Q_PROPERTY(QString note READ note NOTIFY changed FINAL)  ///< as it is kept: of what is too long its beginning
+    Q_PROPERTY(QString noteProblem READ noteProblem NOTIFY changed FINAL)  ///< that something was not kept, until it is shorter again
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(bool moreOffered READ isMoreOffered NOTIFY changed FINAL)
@@ -99,6 +100,7 @@ public:
     bool isFahrenheit() const { return m_settings.isFahrenheit(); }
     void setFahrenheit(bool fahrenheit);
     QString note() const { return QString::fromStdString(m_entry.note); }
+    QString noteProblem() const;
     QString summary() const;
     QString problem() const { return m_problem; }
     bool isMoreOffered() const;
@@ -175,6 +177,7 @@ private:
     std::size_t m_place = 0;  ///< symptoms, then signs, then the rest
     QString m_temperature;
     QString m_temperatureProblem;
+    bool m_noteFull = false;
     QString m_problem;
     std::vector<triage::Finding> m_findings;
     std::optional<recovery::EntryId> m_saved;

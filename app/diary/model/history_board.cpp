@@ -192,7 +192,8 @@ bool HistoryBoard::writeNote(const QString& text)
         return false;
     const Done done = m_home.diary().writeMessage(text.trimmed().toStdString());
     if (!done)
-        Q_EMIT failed(errorText(done.error()));
+        Q_EMIT failed(done.error().reason == Reason::tooLarge ? tr("This note is too long to send. Send a part of it, and the rest as a second note.")
+                                                              : errorText(done.error()));
     m_home.touch();
     return done.has_value();
 }

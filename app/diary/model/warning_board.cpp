@@ -1,5 +1,6 @@
 #include "app/diary/model/warning_board.h"
 
+#include "app/diary/model/dial.h"
 #include "app/diary/model/emergency_numbers.h"
 #include "app/diary/model/words.h"
 #include "core/warnings/warnings.h"
@@ -178,7 +179,10 @@ QList<CallLine> WarningBoard::calls() const
             lines << CallLine{known.title, known.number, true};
         return lines;
     }
-    const CallLine emergency{tr("Emergency number"), QString::fromStdString(contacts->emergencyNumber), true};
+    QList<CallLine> emergency{{tr("Emergency number"), QString::fromStdString(contacts->emergencyNumber), true}};
+    // She may be in another country than her clinic: the number of where her phone is, if it is known, stands with the clinic's.
+    if (const auto here = emergencyNumbersIn(m_region); here.size() == 1 && here.first().number != dialable(emergency.first().number))
+        emergency << CallLine{here.first().title, here.first().number, true};
     if (isEmergency())
         lines << emergency;
     lines << CallLine{tr("Your clinic"), QString::fromStdString(contacts->clinicPhone), false};
@@ -191,7 +195,7 @@ QList<CallLine> WarningBoard::calls() const
 
 QString WarningBoard::callHint() const
 {
-    return m_home.contacts() ? QString() : tr("You are in another place? Call the emergency number of that place.");
+    return tr("You are in another place? Call the emergency number of that place.");
 }
 
 void WarningBoard::setRegion(QLocale::Territory region)
@@ -220,11 +224,7 @@ void WarningBoard::confirm()
 
 bool WarningBoard::call(const QString& number)
 {
-    QString plain;
-    for (const QChar c : number)
-        if (c.isDigit() || c == QLatin1Char('+'))
-            plain += c;
-    const bool dialled = QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + plain));
+    const bool dialled = QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + dialable(number)));
     // A desktop starts whatever is set for such an address, and hears nothing of what comes of it.
 #if defined(Q_OS_ANDROID) || defined(Q_OS_IOS)
     constexpr bool answers = true;

@@ -39,9 +39,10 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QString sentState READ sentState NOTIFY changed FINAL)
     Q_PROPERTY(QString unsaved READ unsaved NOTIFY changed FINAL)    ///< that it is not saved, and why; else empty
     Q_PROPERTY(QString readHint READ readHint NOTIFY changed FINAL)  ///< where the warning goes once read
-    /// Numbers in the order to try them: for an emergency the emergency number first.
+    /// Numbers in the order to try them: for an emergency the emergency number first. Behind the clinic's stands the one of
+    /// the phone's region, if that is known and another.
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
-    Q_PROPERTY(QString callHint READ callHint NOTIFY changed FINAL)  ///< for whom the numbers are; empty: of her clinic
+    Q_PROPERTY(QString callHint READ callHint NOTIFY changed FINAL)  ///< that another place has another emergency number
     Q_PROPERTY(bool choosingPlace READ isChoosingPlace NOTIFY changed FINAL)  ///< of several places, which is hers is not known: none leads
     Q_PROPERTY(QString undialled READ undialled NOTIFY undialledChanged FINAL)  ///< the number that nothing here dials, as far as can be known; empty: none
     Q_PROPERTY(bool dialTried READ isDialTried NOTIFY undialledChanged FINAL)   ///< of `undialled`: a call may have started all the same

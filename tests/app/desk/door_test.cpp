@@ -5,6 +5,7 @@
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -180,6 +181,30 @@ TEST_CASE("the clinic is saved only with a name, a phone, an emergency number an
     CHECK(described->people == std::vector<std::string>{"Dr Mara Lindqvist", "Ilan Osei"});
     CHECK(described->contacts.emergencyNumber == "112");
     CHECK(program->clinic()->person() == QLatin1String("Dr Mara Lindqvist"));
+}
+
+TEST_CASE("a phone number of the clinic that no phone can dial as it stands is refused, with how to write it", "[desk][clinic][safety]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openClinic();
+    auto& editor = *program->clinic();
+    REQUIRE(editor.missing().isEmpty());
+    const auto before = program->workplace().desk().clinic()->contacts;
+    const auto* field = GENERATE("clinicPhone", "onCallPhone");
+    for (const auto* wrong : {"+49 (0)30 1234", "+49 ( ０ ) 30 1234", "030 12 / 0171 34", "030 12; 0171 34", "030 12, 0171 34", "ask Ilan", "030 12 ext 3", "+ -"}) {
+        CAPTURE(field, wrong);
+        editor.setProperty(field, QString::fromUtf8(wrong));
+        REQUIRE(editor.missing().size() == 1);
+        CHECK(editor.missing().front().endsWith(QStringLiteral("number, without letters, “/”, “,”, “;” or “(0)”, for example +00 555 0100.")));
+        CHECK_FALSE(editor.save(QString::fromLatin1(screens::DemoClinic::passphrase)));
+    }
+    CHECK(program->workplace().desk().clinic()->contacts == before);
+    for (const auto* right : {"+00 555 0100", "(030) 12-34", "٠٣٠ ١٢٣٤"}) {
+        CAPTURE(field, right);
+        editor.setProperty(field, QString::fromUtf8(right));
+        CHECK(editor.missing().isEmpty());
+    }
 }
 
 TEST_CASE("a limit that the clinic lowered holds at the desk, is named apart from the label's, and cannot be above it", "[desk][clinic][dose]")

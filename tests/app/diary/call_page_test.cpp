@@ -1,4 +1,5 @@
 // Whom to call without a warning: the signs of the rules, and the number of the place.
+#include "app/diary/model/dial.h"
 #include "app/diary/model/emergency_numbers.h"
 #include "app/diary/model/words.h"
 #include "tests/screens/demo_patient.h"
@@ -65,15 +66,59 @@ TEST_CASE("in a region whose number is not known, all that are known stand there
         CHECK(number.title.contains(QLatin1Char('(')));
 }
 
-TEST_CASE("once a clinic is joined, its own emergency number stands there and no other", "[diary][call]")
+namespace {
+
+QStringList numbersOf(app::DiaryProgram& program)
+{
+    QStringList numbers;
+    for (const auto& call : program.warning()->calls())
+        numbers << call.number;
+    return numbers;
+}
+
+}  // namespace
+
+TEST_CASE("once a clinic is joined, its own emergency number stands there, and that another place has another", "[diary][call][safety]")
+{
+    // Of the same number, of none that is known, and of several.
+    const auto region = GENERATE(QLocale::Germany, QLocale::Turkey, QLocale::AnyTerritory, QLocale::Antarctica);
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->warning()->setRegion(region);
+    program->openCall();
+    CHECK(numbersOf(*program) == QStringList{"+00 555 0100", "+00 555 0199", "112"});
+    CHECK(program->warning()->callHint() == QLatin1String("You are in another place? Call the emergency number of that place."));
+}
+
+TEST_CASE("where the phone's region has another emergency number than the clinic, it stands right behind the clinic's, with its place", "[diary][call][safety]")
 {
     DemoPatient patient;
     auto program = patient.joined(QStringLiteral("en"));
-    program->warning()->setRegion(QLocale::UnitedStates);
+    auto& board = *program->warning();
+    board.setRegion(QLocale::UnitedStates);
     program->openCall();
-    QStringList numbers;
-    for (const auto& call : program->warning()->calls())
-        numbers << call.number;
-    CHECK(numbers == QStringList{"+00 555 0100", "+00 555 0199", "112"});
-    CHECK(program->warning()->callHint().isEmpty());
+    CHECK(numbersOf(*program) == QStringList{"+00 555 0100", "+00 555 0199", "112", "911"});
+    CHECK(board.calls().last().title == QLatin1String("Emergency number (United States)"));
+    CHECK(board.calls().last().emergency);
+
+    patient.setOffline(true);
+    DemoPatient::tellSign(*program, Sign::breathing);
+    REQUIRE(board.isEmergency());
+    CHECK(numbersOf(*program) == QStringList{"112", "911", "+00 555 0100", "+00 555 0199"});
+    CHECK_FALSE(board.isChoosingPlace());
+    CHECK_FALSE(board.callHint().isEmpty());
+}
+
+TEST_CASE("a number is dialled as it is meant, however it is written", "[diary][call][safety]")
+{
+    const auto [written, dialled] = GENERATE(
+        std::pair("112", "112"), std::pair("+00 555\u00a00100", "+005550100"), std::pair("(030) 12-34", "0301234"),
+        std::pair("+49 (0)30 1234", "+49301234"), std::pair("(+49) ( 0 ) 30 1234", "+49301234"), std::pair("0049 (0)30 1234", "0049301234"),
+        std::pair("(0)30 1234", "0301234"), std::pair("030 12+34", "0301234"),
+        std::pair("030 12 / 0171 34", "03012"), std::pair("030 123456 / 57", "030123456"), std::pair("+49 30 12; +49 171 34", "+493012"),
+        std::pair("030 12, 0171 34", "03012"), std::pair("day / 030 12", "03012"), std::pair("030/1234567", "0301234567"),
+        std::pair("030/+49171", "030"), std::pair("٠٣٠ ١٢٣٤", "0301234"), std::pair("٠٣٠ ١٢، ٠١٧١ ٣٤", "03012"),
+        std::pair("＋８６ （０）１０ １２", "+861012"), std::pair("\u2066+00 555\u2069", "+00555"), std::pair("", ""), std::pair("none", ""));
+    CAPTURE(written);
+    CHECK(diaryapp::dialable(QString::fromUtf8(written)).toStdString() == dialled);
 }

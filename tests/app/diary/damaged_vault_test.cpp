@@ -76,6 +76,7 @@ TEST_CASE("a damaged diary says on the lock page that it is damaged, deletes not
     program->openCall();
     CHECK(program->page() == Page::call);
     CHECK(program->warning()->clinicName() == QLatin1String("Practice at the Quay"));
+    program->warning()->setRegion(QLocale::Germany);
     CHECK(numbersOf(*program) == QStringList{"+00 555 0100", "+00 555 0199", "112"});
     CHECK(program->warning()->doNow() == QLatin1String("If you are worried, call. You do not need a reason."));
     CHECK(program->warning()->emergencySigns().size() == 7);

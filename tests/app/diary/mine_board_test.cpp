@@ -130,7 +130,7 @@ TEST_CASE("deleting says what would be lost, asks again, and leaves nothing that
     DemoPatient::tell(*program, 4);
     program->openMine();
     auto& mine = *program->mine();
-    CHECK(mine.loss() == QLatin1String("1 entry is only on this phone and would be lost."));
+    CHECK(mine.loss() == QLatin1String("1 entry is only on this phone and would be lost. A note or an answer that still waits on this phone would be lost too."));
 
     mine.deleteAll(passphrase);  // not asked yet
     CHECK(program->home().isOpen());
@@ -158,6 +158,26 @@ TEST_CASE("all that has arrived is said to be with the clinic before it is delet
     patient.sends();
     program->syncNow();
     program->openMine();
+    CHECK(program->mine()->loss() == QLatin1String("All your entries are on the clinic's computer too."));
+}
+
+TEST_CASE("a note that still waits is said before the diary is deleted, until it has arrived", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 4);
+    patient.sends();
+    program->syncNow();
+    patient.setOffline(true);
+    REQUIRE(program->history()->writeNote(QStringLiteral("May I wash my hair?")));
+    program->openMine();
+    CHECK(program->mine()->loss()
+          == QLatin1String("All your entries are on the clinic's computer too. Something else that you wrote still waits on this phone and would be lost."));
+
+    patient.setOffline(false);
+    program->syncNow();
+    patient.sends();
+    program->syncNow();
     CHECK(program->mine()->loss() == QLatin1String("All your entries are on the clinic's computer too."));
 }
 
