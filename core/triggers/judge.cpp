@@ -70,9 +70,10 @@ private:
         Finding* finding = fire(candidate.trigger, candidate.urgency, candidate.stream, at);
         if (!finding)
             return;
+        finding->shown = candidate.shown;
         auto& numbers = finding->numbers;
         numbers["score"] = candidate.score;
-        numbers["usualHigh"] = m_protocol.band.inner(candidate.stream.symptom, m_watch.day()).high;
+        numbers["usualHigh"] = m_protocol.band.inner(finding->symptom(), m_watch.day()).high;
         if (candidate.trigger == Trigger::rebound)
             numbers["lowest"] = candidate.lowest;
         if (candidate.trigger == Trigger::sideDivergence) {
@@ -178,7 +179,7 @@ private:
     Visit m_visit;
     bool m_missed = false;  ///< the visit, and it was said
     CourseWatch m_watch;
-    bool m_endedHigh = false;   ///< the last entry up to now: what lies after it ends no silence
+    bool m_endedHigh = false;   ///< as of the last entry up to now; one that lies ahead says nothing of a silence
     int m_entryDay = -1;        ///< last day with an entry
     int m_entryDayBefore = -1;  ///< the one before it
     std::map<std::pair<Trigger, Stream>, std::optional<Fired>> m_lastFired;
