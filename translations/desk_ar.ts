@@ -755,6 +755,10 @@
             <translation>يسار %1، يمين %2 في اليوم %3.</translation>
         </message>
         <message>
+            <source>All symptoms together: %1 points apart.</source>
+            <translation>كل الأعراض معًا: الفرق %1 من النقاط.</translation>
+        </message>
+        <message>
             <source>Still %1 on day %2.</source>
             <translation>ما زال %1 في اليوم %2.</translation>
         </message>

@@ -739,6 +739,10 @@
             <translation>Links %1, rechts %2 an Tag %3.</translation>
         </message>
         <message>
+            <source>All symptoms together: %1 points apart.</source>
+            <translation>Alle Symptome zusammen: %1 Punkte auseinander.</translation>
+        </message>
+        <message>
             <source>Still %1 on day %2.</source>
             <translation>Noch %1 an Tag %2.</translation>
         </message>

@@ -739,6 +739,10 @@
             <translation>Izquierda %1, derecha %2 el día %3.</translation>
         </message>
         <message>
+            <source>All symptoms together: %1 points apart.</source>
+            <translation>Todos los síntomas juntos: %1 puntos de diferencia.</translation>
+        </message>
+        <message>
             <source>Still %1 on day %2.</source>
             <translation>Todavía %1 el día %2.</translation>
         </message>

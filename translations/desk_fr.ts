@@ -739,6 +739,10 @@
             <translation>Gauche %1, droite %2 au jour %3.</translation>
         </message>
         <message>
+            <source>All symptoms together: %1 points apart.</source>
+            <translation>Tous symptômes réunis : %1 points d’écart.</translation>
+        </message>
+        <message>
             <source>Still %1 on day %2.</source>
             <translation>Encore %1 au jour %2.</translation>
         </message>

@@ -739,6 +739,10 @@
             <translation>Esquerda %1, direita %2 no dia %3.</translation>
         </message>
         <message>
+            <source>All symptoms together: %1 points apart.</source>
+            <translation>Todos os sintomas juntos: %1 pontos de diferença.</translation>
+        </message>
+        <message>
             <source>Still %1 on day %2.</source>
             <translation>Ainda %1 no dia %2.</translation>
         </message>

@@ -143,6 +143,10 @@
         <translation>%1: %2 في يسارك و%3 في يمينك.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>كل شيء معًا: الفرق بين جانبيك %1 من النقاط.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1، %2: يستغرق زواله وقتًا أطول من المعتاد.</translation>

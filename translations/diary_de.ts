@@ -143,6 +143,10 @@
         <translation>%1: links %2 und rechts %3.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>Alles zusammen liegen Ihre Seiten %1 Punkte auseinander.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: Es braucht länger als üblich.</translation>

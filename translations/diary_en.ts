@@ -143,6 +143,10 @@
         <translation>%1: %2 on your left and %3 on your right.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>All taken together, your sides are %1 points apart.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: it takes longer than usual to go.</translation>

@@ -143,6 +143,10 @@
         <translation>%1: %2 a su izquierda y %3 a su derecha.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>En conjunto, sus dos lados se diferencian en %1 puntos.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: tarda más de lo habitual en irse.</translation>

@@ -143,6 +143,10 @@
         <translation>%1 : %2 à votre gauche et %3 à votre droite.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>Dans l&apos;ensemble, vos deux côtés sont à %1 points d&apos;écart.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2 : cela met plus de temps que d'habitude à partir.</translation>

@@ -143,6 +143,10 @@
         <translation>%1: %2 à sua esquerda e %3 à sua direita.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>No conjunto, seus dois lados diferem em %1 pontos.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: demora mais que o normal para passar.</translation>

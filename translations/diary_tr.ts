@@ -143,6 +143,10 @@
         <translation>%1: solunuzda %2, sağınızda %3.</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>Hepsi birlikte, iki yanınız arasında %1 puan fark var.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: geçmesi olağandan uzun sürüyor.</translation>

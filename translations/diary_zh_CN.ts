@@ -143,6 +143,10 @@
         <translation>%1：左侧 %2，右侧 %3。</translation>
     </message>
     <message>
+        <source>All taken together, your sides are %1 points apart.</source>
+        <translation>总体来看，您的左右两侧相差 %1 分。</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1，%2：比通常消退得慢。</translation>

@@ -48,7 +48,7 @@ std::vector<exchange::FindingRow> judged(const std::string& name, const TableCou
             until.at = std::max(until.at, at);
     for (const triggers::Finding& finding : triggers::judgeArrived(course.input, protocol, until))
         rows.push_back({name, finding.raisedAt, std::string(triggers::word(finding.trigger)), finding.urgency,
-                        finding.trigger == triggers::Trigger::silence ? std::nullopt : std::optional(finding.stream.symptom),
+                        finding.trigger == triggers::Trigger::silence ? std::nullopt : std::optional(finding.symptom()),
                         finding.stream.side, triggers::explain(finding)});
     std::stable_sort(rows.begin(), rows.end(),
                      [](const auto& a, const auto& b) { return a.raisedAt.at < b.raisedAt.at; });

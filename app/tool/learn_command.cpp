@@ -72,6 +72,8 @@ void addLearn(CLI::App& app, std::function<int()>& run)
     auto* command = app.add_subcommand("learn", "Say what many courses teach: complications, times, techniques, lots");
     command->footer("Tables: docs/formats/tables.md; every figure: docs/statistics/learning.md. Kind plain ended well, kind\n"
                     "silent is not known, every other kind is a complication. Too few to say is said as such.\n"
+                    "The chart over time takes the same risk (--risk) for every course: what a patient brings along is not\n"
+                    "adjusted for.\n"
                     "Example: ebbline learn --scores s.csv --truth t.csv --placements p.csv --compare \"long barbs\" cones");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
     command->add_option("--truth", options->truth, "Table of truth (CSV)")->required();

@@ -72,10 +72,13 @@ Json comparisonJson(const Comparison& comparison)
     Json json{{"caution", caution}, {"first", shareJson(comparison.first)}, {"second", shareJson(comparison.second)}};
     if (const auto& shares = comparison.shares) {
         json["shares"] = {{"difference", limitsJson(shares->difference.difference, shares->difference.low, shares->difference.high)},
-                          {"fisher", shares->probability ? Json(*shares->probability) : Json(nullptr)},
                           {"reference", shares->reference},
                           {"powerForDouble", shares->powerForDouble},
                           {"smallestFound", shares->smallestFound ? Json(*shares->smallestFound) : Json(nullptr)}};
+        if (shares->probability)
+            setProbability(json["shares"], "fisher", *shares->probability);
+        else
+            json["shares"]["fisher"] = nullptr;
         setIntegrated(json["shares"], "firstLower", shares->firstLower, statistics::probabilityLowerError);
     } else {
         json["shares"] = lackJson(shares.error());
@@ -83,14 +86,15 @@ Json comparisonJson(const Comparison& comparison)
     json["times"] = Json::array();
     for (const auto& [symptom, times] : comparison.symptoms) {
         Json row{{"symptom", recovery::word(symptom)}};
-        if (times)
+        if (times) {
             row["times"] = {{"first", limitsJson(times->first.days, times->first.low, times->first.high)},
                             {"second", limitsJson(times->second.days, times->second.low, times->second.high)},
                             {"difference", limitsJson(times->difference, times->low, times->high)},
-                            {"logRank", times->probability},
                             {"smallestFound", times->smallestFound}};
-        else
+            setProbability(row["times"], "logRank", times->probability);
+        } else {
             row["times"] = lackJson(times.error());
+        }
         json["times"].push_back(std::move(row));
     }
     return json;

@@ -2,6 +2,8 @@
 
 #include "app/tool/learn_report.h"
 
+#include "app/tool/stats_parts.h"
+
 #include "core/clock/iso8601.h"
 
 #include <cmath>
@@ -37,7 +39,7 @@ std::string percent(double share, double low, double high)
     return formatted("%.1f %% (%.1f to %.1f)", 100 * share, 100 * low, 100 * high);
 }
 
-std::string shown(const Answer<Share>& share)
+std::string shown(const learning::Answer<Share>& share)
 {
     return share ? percent(share->share, share->limits.low, share->limits.high) : sentence(share.error());
 }
@@ -99,6 +101,7 @@ void printWatch(const LearnReport& report, std::ostream& out)
     const PracticeWatch& watch = report.watch;
     out << formatted("Practice over time: risk %g, odds ratio %g, decision %g\n", report.design.risk, report.design.oddsRatio,
                      report.design.decision);
+    out << "  the same risk is taken for every course: what a patient brings along is not adjusted for\n";
     if (watch.points.empty()) {
         out << "  no course with a known outcome\n";
         return;
@@ -115,7 +118,7 @@ void printWatch(const LearnReport& report, std::ostream& out)
         out << formatted("  not settled: %ld courses have no known outcome, some of them before the last one shown\n", watch.unknown);
 }
 
-void printPool(const Answer<Pool>& pool, std::ostream& out)
+void printPool(const learning::Answer<Pool>& pool, std::ostream& out)
 {
     out << "Clinics pooled\n";
     if (!pool) {
@@ -139,7 +142,7 @@ void printComparison(const Comparison& comparison, std::ostream& out)
     if (const auto& shares = comparison.shares) {
         out << formatted("  difference %.1f points of 100 (%.1f to %.1f); ", tenth(100 * shares->difference.difference),
                          tenth(100 * shares->difference.low), tenth(100 * shares->difference.high))
-            << (shares->probability ? formatted("Fisher's p %.3g; ", *shares->probability)
+            << (shares->probability ? "Fisher's " + probabilityText(*shares->probability) + "; "
                                     : std::string("no test: all ended alike; "))
             << "P(first lower) " << thousandths(shares->firstLower) << "\n"
             << formatted("  so many courses find a doubling of %.1f %% in %.0f of 100 cases, and ", 100 * shares->reference,
@@ -152,9 +155,9 @@ void printComparison(const Comparison& comparison, std::ostream& out)
     for (const auto& [symptom, times] : comparison.symptoms) {
         out << formatted("  %-11s ", std::string(recovery::word(symptom)).c_str());
         if (times)
-            out << formatted("days to day 20: %.1f - %.1f = %.1f (%.1f to %.1f); log-rank p %.3g; found in 80 of 100: %.1f days\n",
+            out << formatted("days to day 20: %.1f - %.1f = %.1f (%.1f to %.1f); log-rank %s; found in 80 of 100: %.1f days\n",
                              times->first.days, times->second.days, tenth(times->difference), tenth(times->low), tenth(times->high),
-                             times->probability, times->smallestFound);
+                             probabilityText(times->probability).c_str(), times->smallestFound);
         else
             out << sentence(times.error()) << "\n";
     }

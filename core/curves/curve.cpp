@@ -75,13 +75,16 @@ std::optional<double> areaUnder(const Daily& daily)
     return area;
 }
 
-/// The first of two observed days in a row at 1 or below, if it stays there to the end.
+/// The first of two observed days in a row at 1 or below, if it stays there to the end. What was never above it has
+/// nothing to resolve.
 std::optional<int> resolvedOn(const Daily& daily)
 {
     std::optional<int> since;
     int days = 0;
+    bool everAbove = false;
     for (const DayOfScores& day : daily.days) {
         if (day.median > resolvedPoints) {
+            everAbove = true;
             since.reset();
             days = 0;
             continue;
@@ -90,7 +93,7 @@ std::optional<int> resolvedOn(const Daily& daily)
             since = day.day;
         ++days;
     }
-    return days >= 2 ? since : std::nullopt;
+    return everAbove && days >= 2 ? since : std::nullopt;
 }
 
 }  // namespace

@@ -56,7 +56,7 @@ struct Curve {
     std::optional<Point> peak;
     std::optional<double> halfLifeDays; ///< from the peak; empty if not falling or too few points
     std::optional<double> area;         ///< score-days from first to last observed day
-    std::optional<int> resolvedOnDay;   ///< first of two consecutive observed days <= 1, lasting
+    std::optional<int> resolvedOnDay;   ///< first of two consecutive observed days <= 1, lasting; none if no day was above
 };
 
 /// A scored moment as the journal has it.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace ebbline::triggers {
 
@@ -40,16 +41,19 @@ int lead(const std::array<std::optional<int>, 2>& scores, std::size_t side)
 /// How far a side stands above the other over some symptoms.
 struct Gap {
     int total = 0;
-    int widest = 0;
+    int widest = std::numeric_limits<int>::min();
     int clear = 0;  ///< symptoms clearly apart
-    Symptom shown = Symptom::pain;
+    Symptom shown = Symptom::pain;  ///< the widest of those that both sides were answered for
 };
 
 Gap gapOf(const SideScores& entry, std::size_t side, std::span<const Symptom> symptoms)
 {
     Gap gap;
     for (const Symptom symptom : symptoms) {
-        const int ahead = lead(entry[rowOf(symptom)], side);
+        const auto& scores = entry[rowOf(symptom)];
+        if (!scores[0] || !scores[1])
+            continue;
+        const int ahead = lead(scores, side);
         gap.total += ahead;
         gap.clear += ahead >= clearlyApart ? 1 : 0;
         if (ahead > gap.widest) {
@@ -160,13 +164,15 @@ void CourseWatch::judgeFilling(const SideScores& entry, std::size_t side)
     if (gap.total < limits().fillingGuard || (gap.widest < limits().sideGuard && gap.clear < 2))
         return;
     const auto& swelling = entry[rowOf(Symptom::swelling)];
-    const Symptom shown = swelling[0] && swelling[1] ? Symptom::swelling : Symptom::pain;
+    // It goes on, and acts name it, under one stream whichever symptom leads that day; told is one that made the gap.
+    const Symptom named = swelling[0] && swelling[1] ? Symptom::swelling : Symptom::pain;
+    const Symptom shown = lead(swelling, side) >= clearlyApart ? Symptom::swelling : gap.shown;
     const auto& scores = entry[rowOf(shown)];
     m_candidates.push_back({.trigger = Trigger::sideDivergence, .statistic = Statistic::oneSideFills,
                             .value = m_bleeding.ratio(side),
-                            .urgency = Urgency::callNow, .stream = {shown, recovery::bothSides[side]},
-                            .score = scores[side].value_or(0), .left = scores[0].value_or(0),
-                            .right = scores[1].value_or(0), .apart = gap.total});
+                            .urgency = Urgency::callNow, .stream = {named, recovery::bothSides[side]},
+                            .score = *scores[side], .left = *scores[0], .right = *scores[1], .apart = gap.total,
+                            .shown = shown});
 }
 
 /// One side swollen three points over the other and rising, with pain rising on that side alone.

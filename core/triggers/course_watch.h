@@ -22,7 +22,7 @@ struct Candidate {
     double value = 0;
     recovery::Urgency urgency = recovery::Urgency::nextWorkingDay;
     recovery::Stream stream{recovery::Symptom::pain, recovery::Side::none};
-    int score = 0;   ///< of the stream
+    int score = 0;   ///< of the stream, or of the symptom that is shown
     int lowest = 0;  ///< of the stream before today
     int left = 0;    ///< of the symptom, where sides are compared
     int right = 0;
@@ -31,6 +31,7 @@ struct Candidate {
     std::optional<int> weekBefore = {};   ///< what a fold is held against, if that is why it is noted
     std::optional<int> together = {};     ///< points of its last three days, the same
     std::optional<double> beginning = {}; ///< its mean score up to day 4, the same
+    std::optional<recovery::Symptom> shown = {};  ///< what is told, which may be another symptom than the stream's
 };
 
 class CourseWatch {

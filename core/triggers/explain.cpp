@@ -84,7 +84,7 @@ std::string explain(const Finding& finding)
         return what(finding) + " rises again: " + number(finding, "score") + " of 10" + day + " after it had come down to "
                + number(finding, "lowest");
     case Trigger::sideDivergence:
-        return "the sides part: " + std::string(recovery::word(finding.stream.symptom)) + " left "
+        return "the sides part: " + std::string(recovery::word(finding.symptom())) + " left "
                + number(finding, "left") + ", right " + number(finding, "right") + day
                + (finding.numbers.contains("apart") ? "; all symptoms together " + number(finding, "apart") + " points apart" : "");
     case Trigger::slowRecovery:

@@ -34,6 +34,8 @@ public:
                 last = &observation->at;
             }
             const std::span<const Candidate> candidates = m_watch.take(*observation);
+            if (observation->at.at <= now.at)
+                m_endedHigh = m_watch.endedHigh();
             enterDay(m_watch.day());
             m_passed.clear();
             for (const Candidate& candidate : candidates)
@@ -68,9 +70,10 @@ private:
         Finding* finding = fire(candidate.trigger, candidate.urgency, candidate.stream, at);
         if (!finding)
             return;
+        finding->shown = candidate.shown;
         auto& numbers = finding->numbers;
         numbers["score"] = candidate.score;
-        numbers["usualHigh"] = m_protocol.band.inner(candidate.stream.symptom, m_watch.day()).high;
+        numbers["usualHigh"] = m_protocol.band.inner(finding->symptom(), m_watch.day()).high;
         if (candidate.trigger == Trigger::rebound)
             numbers["lowest"] = candidate.lowest;
         if (candidate.trigger == Trigger::sideDivergence) {
@@ -100,7 +103,7 @@ private:
         if (spoken < std::chrono::days(std::min(limits().silentDays, limits().silentDaysWhenHigh)))
             return;  // nearly always
         const int lastDay = clock::dayOfRecovery(m_course.treated, last);
-        const int days = m_watch.endedHigh() && asksForEntryOn(m_protocol.carePlan, lastDay + 1)
+        const int days = m_endedHigh && asksForEntryOn(m_protocol.carePlan, lastDay + 1)
                              ? std::min(limits().silentDays, limits().silentDaysWhenHigh)
                              : limits().silentDays;
         const auto wait = std::chrono::days(days);
@@ -176,6 +179,7 @@ private:
     Visit m_visit;
     bool m_missed = false;  ///< the visit, and it was said
     CourseWatch m_watch;
+    bool m_endedHigh = false;   ///< as of the last entry up to now; one that lies ahead says nothing of a silence
     int m_entryDay = -1;        ///< last day with an entry
     int m_entryDayBefore = -1;  ///< the one before it
     std::map<std::pair<Trigger, Stream>, std::optional<Fired>> m_lastFired;

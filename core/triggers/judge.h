@@ -7,6 +7,7 @@
 #include "core/triggers/protocol.h"
 
 #include <map>
+#include <optional>
 #include <vector>
 
 namespace ebbline::triggers {
@@ -17,7 +18,7 @@ namespace ebbline::triggers {
 /// points over the last three days; "beginning", its mean score up to day 4; none of them if it is noted for the day. A silence has "waited", the days
 /// after which it was raised, and "days", how long it has lasted by now or until somebody wrote: the
 /// only number that goes on after a finding was raised. One that is raised because a visit was missed has
-/// "visit", the visit's day.
+/// "visit", the visit's day. Sides that part over several symptoms together have "apart", the points of all of them.
 struct Finding {
     Trigger trigger;
     recovery::Urgency urgency;
@@ -25,6 +26,11 @@ struct Finding {
     clock::Moment raisedAt;
     int day = 0;
     std::map<std::string, double> numbers;
+    /// Whose numbers these are, if that may be another than the stream's: one side that fills is one finding, whichever symptom shows it.
+    std::optional<recovery::Symptom> shown = {};
+
+    /// What is told of, in words and curves.
+    recovery::Symptom symptom() const { return shown.value_or(stream.symptom); }
     bool operator==(const Finding&) const = default;
 };
 

@@ -72,7 +72,7 @@ QString triggerTitle(const triggers::Finding& finding)
     case triggers::Trigger::rebound:
         return Findings::tr("%1: rising again").arg(stream);
     case triggers::Trigger::sideDivergence:
-        return Findings::tr("%1: one side much worse").arg(charts::symptomName(finding.stream.symptom));
+        return Findings::tr("%1: one side much worse").arg(charts::symptomName(finding.symptom()));
     case triggers::Trigger::slowRecovery:
         return Findings::tr("%1: slow to settle").arg(stream);
     case triggers::Trigger::persistentPuckering:
@@ -105,9 +105,13 @@ QString triggerReason(const triggers::Finding& finding)
     case triggers::Trigger::rebound:
         return Findings::tr("%1 on day %2 after a low of %3.")
             .arg(number(finding, "score"), day, number(finding, "lowest"));
-    case triggers::Trigger::sideDivergence:
-        return Findings::tr("Left %1, right %2 on day %3.")
-            .arg(number(finding, "left"), number(finding, "right"), day);
+    case triggers::Trigger::sideDivergence: {
+        const QString sides = Findings::tr("Left %1, right %2 on day %3.")
+                                  .arg(number(finding, "left"), number(finding, "right"), day);
+        return has(finding, "apart") ? sides + QLatin1Char(' ')
+                                           + Findings::tr("All symptoms together: %1 points apart.").arg(number(finding, "apart"))
+                                     : sides;
+    }
     case triggers::Trigger::persistentPuckering:
         return Findings::tr("Still %1 on day %2.").arg(number(finding, "score"), day) + QLatin1Char(' ') + groundsOf(finding);
     case triggers::Trigger::silence: {
@@ -237,7 +241,7 @@ QStringList otherUrgentTitles(const triage::Row& row)
 recovery::Symptom symptomOf(const triage::Finding& finding)
 {
     const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
-    return trigger != nullptr && trigger->trigger != triggers::Trigger::silence ? trigger->stream.symptom
+    return trigger != nullptr && trigger->trigger != triggers::Trigger::silence ? trigger->symptom()
                                                                                 : recovery::Symptom::pain;
 }
 

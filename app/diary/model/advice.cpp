@@ -81,7 +81,7 @@ QString number(const triggers::Finding& finding, const char* name)
 
 QString reasonOf(const triggers::Finding& finding)
 {
-    const QString what = symptomName(finding.stream.symptom);
+    const QString what = symptomName(finding.symptom());
     const QString side = sideInSentence(finding.stream.side);
     const bool overall = finding.stream.side == recovery::Side::none;
     using enum triggers::Trigger;
@@ -92,8 +92,13 @@ QString reasonOf(const triggers::Finding& finding)
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: %3 of 10. Usual on this day is up to %4.")).arg(what, side, number(finding, "score"), number(finding, "usualHigh"));
     case rebound:
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it went down to %3 and is at %4 again.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
-    case sideDivergence:
-        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
+    case sideDivergence: {
+        const QString sides = said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
+        // A line of its own: two findings may say the first alike, and it is said once.
+        return finding.numbers.contains("apart")
+                   ? sides + QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "All taken together, your sides are %1 points apart.")).arg(number(finding, "apart"))
+                   : sides;
+    }
     case slowRecovery:
         if (overall)
             return said(QT_TRANSLATE_NOOP("DiaryAdvice", "All in all, it takes longer than usual to go."));

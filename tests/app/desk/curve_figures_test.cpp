@@ -49,6 +49,13 @@ TEST_CASE("each side has its figures with the days they are of, and the sides ar
                             "and the difference is 23% of the sum."));
 }
 
+TEST_CASE("a side that never had the symptom is not said to have settled", "[figures]")
+{
+    const QString text = figures({0, 0, 0, 0}, {4, 2, 1, 0});
+    CHECK(text.contains(QStringLiteral("settled on day 2")));
+    CHECK(text.count(QStringLiteral("settled")) == 1);
+}
+
 TEST_CASE("exchanged sides are named the other way round, and no sign has to be remembered", "[figures]")
 {
     const QString text = figures({3, 2, 3}, {4, 6, 5});

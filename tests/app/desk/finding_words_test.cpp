@@ -86,6 +86,17 @@ TEST_CASE("a missing number shows as a dash, never as zero", "[desk][words]")
     CHECK(findingReason(found(triggers::Trigger::level, {})).contains(u'–'));
 }
 
+TEST_CASE("sides that part over several symptoms say how far, and name the symptom whose numbers they show", "[desk][words]")
+{
+    const auto one = found(triggers::Trigger::sideDivergence, {{"left", 8}, {"right", 3}});
+    CHECK(findingReason(one) == QLatin1String("Left 8, right 3 on day 6."));
+    auto several = found(triggers::Trigger::sideDivergence, {{"left", 8}, {"right", 3}, {"apart", 9}});
+    CHECK(findingReason(several) == QLatin1String("Left 8, right 3 on day 6. All symptoms together: 9 points apart."));
+    std::get<triggers::Finding>(several.what).shown = recovery::Symptom::tightness;
+    CHECK(findingTitle(several) == QLatin1String("Tightness: one side much worse"));
+    CHECK(symptomOf(several) == recovery::Symptom::tightness);
+}
+
 TEST_CASE("a warning names its signs and measured values in the language of the desk", "[desk][words]")
 {
     const auto finding = warned("fever-with-inflammation", {"temperature 38.4 C", "warmer"});

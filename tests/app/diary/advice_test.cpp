@@ -129,3 +129,22 @@ TEST_CASE("no advice says that the clinic will answer: it may not have heard", "
     finding.changedSince = true;
     CHECK(diaryapp::adviceFor(finding).reason.endsWith(QLatin1String("You have changed or added to this since. The advice stays.")));
 }
+
+TEST_CASE("sides that part are told by the symptom that shows it and by how far they are apart in all, each line once", "[diary][advice]")
+{
+    triggers::Finding sides{triggers::Trigger::sideDivergence, recovery::Urgency::nextWorkingDay,
+                            {recovery::Symptom::pain, recovery::Side::left}, {}, 1, {{"left", 8}, {"right", 3}}};
+    triage::Finding one;
+    one.urgency = recovery::Urgency::nextWorkingDay;
+    one.what = sides;
+    sides.urgency = recovery::Urgency::callNow;
+    sides.stream.symptom = recovery::Symptom::swelling;
+    sides.shown = recovery::Symptom::pain;
+    sides.numbers["apart"] = 9;
+    triage::Finding filling;
+    filling.urgency = recovery::Urgency::callNow;
+    filling.what = sides;
+
+    CHECK(diaryapp::adviceFor({filling, one}, false).reason
+          == QLatin1String("Pain: 8 on your left and 3 on your right.\nAll taken together, your sides are 9 points apart."));
+}

@@ -100,3 +100,27 @@ TEST_CASE("a report of nothing, or of one course, holds no number that is none",
         }
     }
 }
+
+TEST_CASE("a probability too small for a number is printed as below one, never as 0", "[tool][learn]")
+{
+    learning::Comparison comparison;
+    // As of 1,000 complicated of 1,000 against none of 1,000.
+    learning::ShareComparison shares{};
+    shares.probability = 0;
+    comparison.shares = shares;
+    learning::TimeComparison times{};
+    times.probability = 0;
+    comparison.symptoms.front().times = times;
+    LearnReport report;
+    report.comparison = comparison;
+
+    std::ostringstream text;
+    printText(report, text);
+    CHECK(text.str().find("Fisher's p < 0.0001; ") != std::string::npos);
+    CHECK(text.str().find("log-rank p < 0.0001; ") != std::string::npos);
+    std::ostringstream json;
+    printJson(report, json);
+    CHECK(json.str().find("\"fisherBelow\": 1e-15") != std::string::npos);
+    CHECK(json.str().find("\"logRankBelow\": 1e-15") != std::string::npos);
+    CHECK(json.str().find("\"fisher\"") == std::string::npos);
+}

@@ -103,6 +103,13 @@ TEST_CASE("a rise after resolving takes the resolution back", "[curves]")
     CHECK(curveFrom({4, 1, 0, 3, 1, 1}).resolvedOnDay == 4);
 }
 
+TEST_CASE("what was never there has not resolved", "[curves]")
+{
+    CHECK_FALSE(curveFrom({0, 0, 0}).resolvedOnDay);
+    CHECK_FALSE(curveFrom({1, 0, 1, 1}).resolvedOnDay);
+    CHECK(curveFrom({2, 0, 0}).resolvedOnDay == 1);
+}
+
 TEST_CASE("missing days are marked, not filled with zeros", "[curves]")
 {
     const Curve curve = curveFrom({4, -1, -1, 3, 3});

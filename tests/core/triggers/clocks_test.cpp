@@ -31,6 +31,26 @@ TEST_CASE("an entry that lies ahead neither ends a silence nor begins one", "[tr
     CHECK(silence->raisedAt == onDay(4));
 }
 
+TEST_CASE("after a high score two days of silence are told, also where a low one lies ahead of the clock", "[triggers][safety]")
+{
+    auto course = series(Symptom::pain, Side::left, {3, 9});
+    course.observations.push_back({onDay(900), {{Stream{Symptom::pain, Side::left}, points(0)}}});
+
+    const auto findings = judgeArrived(course, defaultProtocol(), onDay(3, 21));
+    const Finding* silence = find(findings, Trigger::silence);
+    REQUIRE(silence);
+    CHECK(silence->raisedAt == onDay(3));
+    CHECK(silence->numbers.at("waited") == 2);
+}
+
+TEST_CASE("a high score that lies ahead of the clock shortens no silence", "[triggers]")
+{
+    auto course = series(Symptom::pain, Side::left, {3, 1});
+    course.observations.push_back({onDay(900), {{Stream{Symptom::pain, Side::left}, points(9)}}});
+
+    CHECK_FALSE(find(judgeArrived(course, defaultProtocol(), onDay(3, 21)), Trigger::silence));
+}
+
 TEST_CASE("the wait for an entry begins with the treatment, also after one dated before it", "[triggers][errors]")
 {
     CourseInput course{treated, {}, {}};

@@ -4,9 +4,69 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <map>
+
 using namespace ebbline;
 using namespace ebbline::triggers;
 using namespace ebbline::triggers::evenings;
+
+namespace {
+
+/// An evening's answers for left and right.
+using Evening = std::map<Symptom, std::pair<int, int>>;
+
+/// Evenings from day 0, judged so that a side fills as soon as its points say so: what is raised on that.
+std::vector<Finding> filling(const std::vector<Evening>& evenings)
+{
+    CourseInput course{treated, {}, {}};
+    for (std::size_t day = 0; day < evenings.size(); ++day) {
+        Observation observation{onDay(static_cast<int>(day)), {}};
+        for (const auto& [symptom, sides] : evenings[day]) {
+            observation.scores.insert_or_assign(Stream{symptom, Side::left}, points(sides.first));
+            observation.scores.insert_or_assign(Stream{symptom, Side::right}, points(sides.second));
+        }
+        course.observations.push_back(observation);
+    }
+    Protocol protocol = defaultProtocol();
+    protocol.thresholds.oneSideFills = 0;
+    std::vector<Finding> findings = judged(course, static_cast<int>(evenings.size()) - 1, protocol);
+    std::erase_if(findings, [](const Finding& finding) { return !finding.numbers.contains("apart"); });
+    return findings;
+}
+
+std::string toldAfterThrees(const Evening& evening)
+{
+    Evening threes = evening;
+    for (auto& [symptom, sides] : threes)
+        sides = {3, 3};
+    const auto findings = filling({threes, evening});
+    return findings.empty() ? "nothing" : explain(findings.front());
+}
+
+}  // namespace
+
+TEST_CASE("one side that fills is told by a symptom that stands apart, never by one that is level or was not answered", "[triggers]")
+{
+    CHECK(toldAfterThrees({{Symptom::pain, {8, 3}}, {Symptom::tightness, {7, 3}}, {Symptom::swelling, {4, 4}}, {Symptom::bruising, {3, 3}}})
+          == "the sides part: pain left 8, right 3 on day 1; all symptoms together 9 points apart");
+    CHECK(toldAfterThrees({{Symptom::tightness, {7, 3}}, {Symptom::bruising, {6, 3}}})
+          == "the sides part: tightness left 7, right 3 on day 1; all symptoms together 7 points apart");
+    // Swelling speaks first where it stands apart itself.
+    CHECK(toldAfterThrees({{Symptom::pain, {7, 3}}, {Symptom::swelling, {5, 3}}})
+          == "the sides part: swelling left 5, right 3 on day 1; all symptoms together 6 points apart");
+}
+
+TEST_CASE("one side that goes on filling is one finding, whichever symptom leads", "[triggers]")
+{
+    const auto findings = filling({{{Symptom::pain, {3, 3}}, {Symptom::tightness, {3, 3}}, {Symptom::swelling, {3, 3}}},
+                                   {{Symptom::pain, {8, 3}}, {Symptom::tightness, {7, 3}}, {Symptom::swelling, {4, 4}}},
+                                   {{Symptom::pain, {6, 3}}, {Symptom::tightness, {9, 3}}, {Symptom::swelling, {4, 4}}}});
+
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().symptom() == Symptom::pain);
+    CHECK(findings.front().stream == Stream{Symptom::swelling, Side::left});
+    CHECK(findings.front().urgency == Urgency::callNow);
+}
 
 TEST_CASE("one side that stays behind while the other recovers is found though no score rises", "[triggers]")
 {
