@@ -100,14 +100,18 @@ struct Clinic {
     }
     bool waits(const std::function<bool()>& ready)
     {
-        QElapsedTimer passed;
+        QElapsedTimer passed, asked;
         passed.start();
         while (!ready()) {
             if (passed.hasExpired(15'000))
                 return false;
-            joining().poll();
-            applying().poll();
-            inviting().poll();
+            // The hub's clock stands still, so it counts all requests as those of one moment.
+            if (!asked.isValid() || asked.hasExpired(200)) {
+                asked.start();
+                joining().poll();
+                applying().poll();
+                inviting().poll();
+            }
             QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 20);
         }
         return true;
