@@ -17,6 +17,17 @@ public:
     /// wait (`wait=`) is given that time as well.
     virtual void send(const mailbox::Request& request,
                       std::function<void(Result<mailbox::Response>)> answer) = 0;
+
+    /// As send() for a GET of `path`, without body and signature, and also of a hub that nobody vouches for: what it
+    /// sends is to be authenticated by other means, and nothing else ever goes over that connection. `met`: SHA-256
+    /// of the SPKI that the hub showed; zeros without TLS, or where the courier is pinned and asks that hub alone.
+    virtual void fetchUnvouched(const std::string& path,
+                                std::function<void(Result<mailbox::Response>, const bytes::Array<32>& met)> answer)
+    {
+        send({"GET", path, {}, {}, {}}, [answer = std::move(answer)](Result<mailbox::Response> response) {
+            answer(std::move(response), {});
+        });
+    }
 };
 
 }  // namespace ebbline::sync

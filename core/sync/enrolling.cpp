@@ -25,6 +25,7 @@ struct Enrolling::Inside {
     bytes::Bytes sealed;  ///< made once: a repeated attempt must be the same request
     std::optional<bytes::Array<16>> nonce;
     std::string number;
+    bytes::Array<32> met{};  ///< key of the hub that the bundle came from, zeros without TLS
     bool asking = false;
 
     void failWith(const Error& error)
@@ -76,6 +77,10 @@ struct Enrolling::Inside {
         auto read = pairing::fromQrText(std::string(bundle.begin(), bundle.end()), clock.now());
         if (!read)
             return failWith(read.error());
+        // Somebody between passed the bundle on: it is genuine, and the way is not.
+        const bool keyIsNamed = read->hubKeyHash != bytes::Array<32>{};
+        if (keyIsNamed && met != bytes::Array<32>{} && !crypto::equal(met, read->hubKeyHash))
+            return failWith({Reason::forged, "hub: its key is not the one that the bundle names"});
         read->secret = secrets->offerSecret;
         if (const Done kept = keepOffer(std::move(*read)); !kept)
             failWith(kept.error());
@@ -145,21 +150,8 @@ void Enrolling::poll(Courier& courier, std::function<void()> changed)
 {
     if (m_inside->asking)
         return;
-    mailbox::Request request;
-    switch (m_inside->step) {
-    case Step::fetching: request = {"GET", "/v1/bundles/" + bytes::toHex(m_inside->typed->locator), {}, {}, {}}; break;
-    case Step::enrolling: request = m_inside->enrolRequest(); break;
-    case Step::waitingForClinic:
-    case Step::compare: {
-        const auto proof = pairing::offerProof(m_inside->offer->secret);
-        request = {"POST", "/v1/offers/" + bytes::toHex(m_inside->offer->id) + "/answer", {}, {proof.begin(), proof.end()}, {}};
-        break;
-    }
-    default: return;
-    }
-    m_inside->asking = true;
     const std::weak_ptr<Inside> alive = m_inside;
-    HubClient::plainRequest(courier, request, [alive, changed = std::move(changed)](const auto& response) {
+    auto answered = [alive, changed = std::move(changed)](const Result<mailbox::Response>& response) {
         const auto inside = alive.lock();
         if (!inside)
             return;
@@ -171,7 +163,28 @@ void Enrolling::poll(Courier& courier, std::function<void()> changed)
         else
             inside->take(response->body);
         changed();
-    });
+    };
+    mailbox::Request request;
+    switch (m_inside->step) {
+    case Step::fetching:
+        m_inside->asking = true;
+        return courier.fetchUnvouched("/v1/bundles/" + bytes::toHex(m_inside->typed->locator),
+                                      [alive, answered = std::move(answered)](Result<mailbox::Response> response, const bytes::Array<32>& met) {
+                                          if (const auto inside = alive.lock())
+                                              inside->met = met;
+                                          answered(judged(std::move(response)));
+                                      });
+    case Step::enrolling: request = m_inside->enrolRequest(); break;
+    case Step::waitingForClinic:
+    case Step::compare: {
+        const auto proof = pairing::offerProof(m_inside->offer->secret);
+        request = {"POST", "/v1/offers/" + bytes::toHex(m_inside->offer->id) + "/answer", {}, {proof.begin(), proof.end()}, {}};
+        break;
+    }
+    default: return;
+    }
+    m_inside->asking = true;
+    HubClient::plainRequest(courier, request, std::move(answered));
 }
 
 }  // namespace ebbline::sync

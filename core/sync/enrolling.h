@@ -20,14 +20,18 @@ public:
 
     /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported at once,
     /// Reason::refused for a code of the other purpose, and Reason::unprotected for plain HTTP to another machine. A
-    /// typed code is too short to carry the hub: the caller names it, as people type addresses.
+    /// typed code is too short to carry the hub: the caller names it, as people type addresses, and until the bundle
+    /// that the code authenticates brought the hub's key, no key is known. docs/decisions/0043-a-typed-code-fetches-from-anybody.md
     Done start(std::string_view codeText, const std::string& hubForTypedCode = {});
 
+    /// From the bundle on what it says, until then what was typed; zeros for the key.
     std::string hub() const;
     bool tls() const;
     bytes::Array<32> hubKeyHash() const;
 
-    /// Asks the hub once; call again every second or two until compare, linked or failed.
+    /// Asks the hub once; call again every second or two until compare, linked or failed. The courier is the one to
+    /// the hub and the key that stand above (EnrolmentWay). The bundle is fetched from whoever answers: its key is held
+    /// against the bundle's, and another one ends it as Reason::forged.
     void poll(Courier& courier, std::function<void()> changed);
 
     Step step() const;

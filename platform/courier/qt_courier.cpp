@@ -9,35 +9,67 @@
 #include <QSslKey>
 #include <QTimer>
 
+#include <algorithm>
 #include <memory>
 
 namespace ebbline::courier {
+
+namespace {
+
+constexpr bytes::Array<32> noKey{};
+
+/// SHA-256 of the SPKI that the other side showed; zeros without one.
+bytes::Array<32> keyMet(const QNetworkReply& reply)
+{
+    const QSslCertificate certificate = reply.sslConfiguration().peerCertificate();
+    bytes::Array<32> key{};
+    if (certificate.isNull())
+        return key;
+    const QByteArray hash = QCryptographicHash::hash(certificate.publicKey().toDer(), QCryptographicHash::Sha256);
+    std::copy_n(hash.cbegin(), std::min<qsizetype>(hash.size(), 32), key.begin());
+    return key;
+}
+
+}  // namespace
 
 QtCourier::QtCourier(const QString& base, const bytes::Array<32>& pinnedKey, QObject* parent)
     : QObject(parent), m_base(base), m_pinnedKey(pinnedKey)
 {
     setQuiet(m_quiet);
-    m_network.setRedirectPolicy(QNetworkRequest::ManualRedirectPolicy);
-    m_network.setAutoDeleteReplies(true);
+    for (QNetworkAccessManager* network : {&m_network, &m_unvouched}) {
+        network->setRedirectPolicy(QNetworkRequest::ManualRedirectPolicy);
+        network->setAutoDeleteReplies(true);
+    }
 }
 
 void QtCourier::setQuiet(std::chrono::milliseconds time)
 {
     m_quiet = time;
-    m_network.setTransferTimeout(static_cast<int>(time.count()));
+    for (QNetworkAccessManager* network : {&m_network, &m_unvouched})
+        network->setTransferTimeout(static_cast<int>(time.count()));
 }
 
-bool QtCourier::isPinned(const QNetworkReply& reply) const
+bool QtCourier::isPinnedTo(const bytes::Array<32>& key) const
 {
-    if (m_pinnedKey == bytes::Array<32>{})
-        return true;
-    const QSslCertificate certificate = reply.sslConfiguration().peerCertificate();
-    const QByteArray hash = QCryptographicHash::hash(certificate.publicKey().toDer(), QCryptographicHash::Sha256);
-    return hash.size() == 32
-           && crypto::equal(bytes::View(reinterpret_cast<const std::uint8_t*>(hash.constData()), 32), m_pinnedKey);
+    return m_pinnedKey == noKey || crypto::equal(key, m_pinnedKey);
 }
 
 void QtCourier::send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer)
+{
+    carry(m_network, request, Trust::pinOrAuthorities,
+          [answer = std::move(answer)](Result<mailbox::Response> response, const bytes::Array<32>&) { answer(std::move(response)); });
+}
+
+void QtCourier::fetchUnvouched(const std::string& path, std::function<void(Result<mailbox::Response>, const bytes::Array<32>& met)> answer)
+{
+    if (m_pinnedKey != noKey)
+        return Courier::fetchUnvouched(path, std::move(answer));
+    // Each time by a new connection: the key is told only where one begins.
+    m_unvouched.clearConnectionCache();
+    carry(m_unvouched, {"GET", path, {}, {}, {}}, Trust::anybody, std::move(answer));
+}
+
+void QtCourier::carry(QNetworkAccessManager& network, const mailbox::Request& request, Trust trust, Answer answer)
 {
     QUrl url(m_base + QString::fromStdString(request.path));
     if (!request.query.empty())
@@ -51,17 +83,19 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
         outgoing.setRawHeader("EB-Auth", QByteArray::fromStdString(request.authorisation));
     const QByteArray body(reinterpret_cast<const char*>(request.body.data()), static_cast<qsizetype>(request.body.size()));
     QNetworkReply* reply =
-        m_network.sendCustomRequest(outgoing, QByteArray::fromStdString(request.method),
+        network.sendCustomRequest(outgoing, QByteArray::fromStdString(request.method),
                                     request.method == "GET" ? QByteArray() : body);
     // The pin replaces the authorities: a clinic's hub may sign its own certificate.
-    if (m_pinnedKey != bytes::Array<32>{})
+    if (m_pinnedKey != noKey || trust == Trust::anybody)
         connect(reply, &QNetworkReply::sslErrors, reply, [this, reply] {
-            if (isPinned(*reply))
+            if (isPinnedTo(keyMet(*reply)))
                 reply->ignoreSslErrors();
         });
     const auto otherKey = std::make_shared<bool>(false);
-    connect(reply, &QNetworkReply::encrypted, reply, [this, reply, otherKey] {
-        if (!isPinned(*reply)) {
+    const auto met = std::make_shared<bytes::Array<32>>();
+    connect(reply, &QNetworkReply::encrypted, reply, [this, reply, otherKey, met] {
+        *met = keyMet(*reply);
+        if (!isPinnedTo(*met)) {
             *otherKey = true;
             reply->abort();
         }
@@ -74,11 +108,15 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
         if (reply->bytesAvailable() > maximumResponse)
             reply->abort();
     });
-    connect(reply, &QNetworkReply::finished, this, [reply, otherKey, answer = std::move(answer)] {
+    // From the event loop: whoever is answered may end the courier, and abort() still uses the reply.
+    auto later = [this, met, answer = std::move(answer)](Result<mailbox::Response> result) {
+        QMetaObject::invokeMethod(this, [met, answer, result = std::move(result)] { answer(result, *met); }, Qt::QueuedConnection);
+    };
+    connect(reply, &QNetworkReply::finished, this, [reply, otherKey, later = std::move(later)] {
         const QVariant status = reply->attribute(QNetworkRequest::HttpStatusCodeAttribute);
         if (!status.isValid() || reply->error() == QNetworkReply::OperationCanceledError) {
             const bool tls = *otherKey || reply->error() == QNetworkReply::SslHandshakeFailedError;
-            answer(fail(tls ? Reason::forged : Reason::unreachable, reply->errorString().toStdString()));
+            later(fail(tls ? Reason::forged : Reason::unreachable, reply->errorString().toStdString()));
             return;
         }
         mailbox::Response response;
@@ -87,7 +125,7 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
         response.body.assign(contents.begin(), contents.end());
         response.retryAfterSeconds = reply->rawHeader("Retry-After").toLongLong();
         response.hubTime = reply->rawHeader("EB-Time").toStdString();
-        answer(std::move(response));
+        later(std::move(response));
     });
 }
 

@@ -13,7 +13,10 @@ constexpr std::chrono::seconds pollInterval{2};
 }  // namespace
 
 ApplyBoard::ApplyBoard(Workplace& workplace, CourierMaker maker, QObject* parent)
-    : QObject(parent), m_workplace(workplace), m_maker(std::move(maker))
+    : QObject(parent), m_workplace(workplace),
+      m_way([maker = std::move(maker)](const pairing::HubAddress& hub, const bytes::Array<32>& key) {
+          return maker ? maker({hub.host, hub.tls, key}) : nullptr;
+      })
 {
     connect(&m_timer, &QTimer::timeout, this, &ApplyBoard::poll);
     connect(&workplace, &Workplace::openChanged, this, [this] {
@@ -58,13 +61,13 @@ void ApplyBoard::start(const QString& code, const QString& hub)
         Q_EMIT changed();
         return;
     }
-    m_courier = m_maker ? m_maker({applying->hub(), applying->tls(), applying->hubKeyHash()}) : nullptr;
-    if (!m_courier) {
+    m_applying = std::move(applying);
+    if (!courier()) {
+        m_applying.reset();
         m_problem = tr("This computer has no way to a hub.");
         Q_EMIT changed();
         return;
     }
-    m_applying = std::move(applying);
     m_timer.start(pollInterval);
     poll();
     Q_EMIT changed();
@@ -74,20 +77,25 @@ void ApplyBoard::startOver()
 {
     m_timer.stop();
     m_applying.reset();
-    m_courier.reset();
+    m_way.close();
     m_problem.clear();
     Q_EMIT changed();
 }
 
 void ApplyBoard::poll()
 {
-    if (m_applying && m_courier && m_workplace.isOpen()) {
-        m_applying->poll(*m_courier, [this, weak = std::weak_ptr(m_applying)] {
+    if (auto* courier = m_applying && m_workplace.isOpen() ? this->courier() : nullptr) {
+        m_applying->poll(*courier, [this, weak = std::weak_ptr(m_applying)] {
             if (!weak.expired()) {
                 follow();
             }
         });
     }
+}
+
+sync::Courier* ApplyBoard::courier()
+{
+    return m_way.to({m_applying->hub(), m_applying->tls()}, m_applying->hubKeyHash());
 }
 
 void ApplyBoard::follow()

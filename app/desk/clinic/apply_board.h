@@ -3,6 +3,7 @@
 /// A new, empty desk joins its colleagues' clinic: the code from an owner's desk, six digits, and the keys arrive.
 
 #include "app/desk/model/hub_watch.h"
+#include "core/sync/enrolment_way.h"
 
 #include <QTimer>
 
@@ -48,10 +49,10 @@ Q_SIGNALS:
 private:
     desk::Applying::Step step() const;
     void follow();
+    sync::Courier* courier();
 
     Workplace& m_workplace;
-    CourierMaker m_maker;
-    std::unique_ptr<sync::Courier> m_courier;
+    sync::EnrolmentWay m_way;
     std::shared_ptr<desk::Applying> m_applying;
     bool m_joined = false;
     QString m_problem;

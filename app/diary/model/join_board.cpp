@@ -27,7 +27,10 @@ QString problemText(const Error& error, bool addressTyped)
 
 }  // namespace
 
-JoinBoard::JoinBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+JoinBoard::JoinBoard(Home& home, QObject* parent) : QObject(parent), m_home(home),
+      m_way([this](const pairing::HubAddress& hub, const bytes::Array<32>& key) {
+          return m_home.courierTo((hub.tls ? "https://" : "http://") + hub.host, key);
+      })
 {
     m_timer.setInterval(std::chrono::seconds(2));
     connect(&m_timer, &QTimer::timeout, this, &JoinBoard::poll);
@@ -132,8 +135,7 @@ void JoinBoard::begin(const std::string& code, const std::string& hub)
         m_joining.reset();
         return say(errorText(started.error()));
     }
-    m_courier = m_home.courierTo((m_joining->tls() ? "https://" : "http://") + m_joining->hub(), m_joining->hubKeyHash());
-    if (!m_courier) {
+    if (!courier()) {
         m_joining.reset();
         return say(tr("This device can not reach a clinic."));
     }
@@ -161,8 +163,13 @@ void JoinBoard::poll()
         }
         return;
     }
-    if (m_joining && m_courier)
-        m_joining->poll(*m_courier, [this] { follow(); });
+    if (sync::Courier* courier = m_joining ? this->courier() : nullptr)
+        m_joining->poll(*courier, [this] { follow(); });
+}
+
+sync::Courier* JoinBoard::courier()
+{
+    return m_way.to({m_joining->hub(), m_joining->tls()}, m_joining->hubKeyHash());
 }
 
 void JoinBoard::follow()
@@ -195,7 +202,7 @@ void JoinBoard::reset()
 {
     m_timer.stop();
     m_joining.reset();
-    m_courier.reset();
+    m_way.close();
     m_fetching = false;
     m_stage = Stage::Code;
     say({});

@@ -3,6 +3,7 @@
 /// Joining a clinic by its code: camera, picture, or typed.
 
 #include "app/diary/model/home.h"
+#include "core/sync/enrolment_way.h"
 
 #include <QImage>
 #include <QTimer>
@@ -54,6 +55,7 @@ private:
     void begin(const std::string& code, const std::string& hub);
     void follow();
     void reset();
+    sync::Courier* courier();
 
     Home& m_home;
     Stage m_stage = Stage::Code;
@@ -63,7 +65,7 @@ private:
     Camera m_camera = Camera::works;
     bool m_fetching = false;  ///< the plan is being asked for
     std::unique_ptr<patient::Joining> m_joining;
-    std::unique_ptr<sync::Courier> m_courier;
+    sync::EnrolmentWay m_way;
     QTimer m_timer;
 };
 

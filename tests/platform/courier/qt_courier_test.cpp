@@ -62,6 +62,25 @@ Result<mailbox::Response> ask(courier::QtCourier& courier, const mailbox::Reques
     return *answer;
 }
 
+struct Fetched {
+    Result<mailbox::Response> response;
+    bytes::Array<32> met{};
+};
+
+Fetched fetch(courier::QtCourier& courier, const std::string& path)
+{
+    std::optional<Fetched> fetched;
+    QEventLoop loop;
+    courier.fetchUnvouched(path, [&](Result<mailbox::Response> response, const bytes::Array<32>& met) {
+        fetched = Fetched{std::move(response), met};
+        loop.quit();
+    });
+    QTimer::singleShot(15'000, &loop, &QEventLoop::quit);
+    loop.exec();
+    REQUIRE(fetched);
+    return std::move(*fetched);
+}
+
 /// Takes a certificate as an authority of this process while it lives.
 class TrustedAuthority {
 public:
@@ -125,6 +144,24 @@ TEST_CASE("a hub with another key is refused before it learns anything", "[couri
     CHECK(hub.server->figures().requests == 0);
 }
 
+TEST_CASE("who is told of another key may end the courier at once", "[courier][tls]")
+{
+    Hub hub(true);
+    auto courier = std::make_unique<courier::QtCourier>(hub.base("https"), otherKey(hub.identity.keyHash));
+    std::optional<Reason> told;
+    QEventLoop loop;
+    courier->send(health, [&](const Result<mailbox::Response>& response) {
+        told = response ? std::nullopt : std::optional(response.error().reason);
+        courier.reset();
+        loop.quit();
+    });
+    QTimer::singleShot(15'000, &loop, &QEventLoop::quit);
+    loop.exec();
+
+    CHECK(told == Reason::forged);
+    CHECK_FALSE(courier);
+}
+
 TEST_CASE("another key is refused even if an authority signed for it", "[courier][tls]")
 {
     Hub hub(true);
@@ -149,6 +186,37 @@ TEST_CASE("without a key from pairing, a certificate that nobody signed is refus
 
     REQUIRE_FALSE(response);
     CHECK(response.error().reason == Reason::forged);
+    CHECK(hub.server->figures().requests == 0);
+}
+
+TEST_CASE("what others authenticate is fetched under a certificate that nobody signed, with the key that was met", "[courier][tls]")
+{
+    Hub hub(true);
+    courier::QtCourier courier(hub.base("https"));
+
+    for (int i = 0; i < 2; ++i) {
+        const Fetched fetched = fetch(courier, "/v1/health");
+        REQUIRE(fetched.response);
+        CHECK(fetched.response->status == 200);
+        CHECK(fetched.met == hub.identity.keyHash);
+    }
+
+    // The connection that nobody vouched for serves nothing else.
+    const auto response = ask(courier, health);
+    REQUIRE_FALSE(response);
+    CHECK(response.error().reason == Reason::forged);
+    CHECK(hub.server->figures().requests == 2);
+}
+
+TEST_CASE("a courier that is pinned fetches nothing from a hub with another key", "[courier][tls]")
+{
+    Hub hub(true);
+    courier::QtCourier courier(hub.base("https"), otherKey(hub.identity.keyHash));
+
+    const Fetched fetched = fetch(courier, "/v1/health");
+
+    REQUIRE_FALSE(fetched.response);
+    CHECK(fetched.response.error().reason == Reason::forged);
     CHECK(hub.server->figures().requests == 0);
 }
 
