@@ -3483,6 +3483,18 @@
             <translation>رسالة من أحد الهواتف مفقودة. قد تكون القائمة ناقصة.</translation>
         </message>
         <message>
+            <source>Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.</source>
+            <translation>أرسل مكتب آخر من مكاتبكم سجلّين مختلفين. اسأل هناك عمّا كُتب وقارنه بما هو موجود هنا.</translation>
+        </message>
+        <message>
+            <source>A message from another desk of yours is missing. What was written there may not be here.</source>
+            <translation>رسالة من مكتب آخر من مكاتبكم مفقودة. قد لا يكون ما كُتب هناك موجودًا هنا.</translation>
+        </message>
+        <message>
+            <source>Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.</source>
+            <translation>بعض ما وصل كُتب ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب. وحتى ذلك الحين اتصل بالمرضى الذين حُدّثت هواتفهم.</translation>
+        </message>
+        <message>
             <source>The queue may be out of date: nothing was heard for over a day.</source>
             <translation>قد تكون القائمة قديمة: لا أخبار منذ أكثر من يوم.</translation>
         </message>

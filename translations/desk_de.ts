@@ -3351,6 +3351,18 @@
             <translation>Eine Nachricht von einem Telefon fehlt. Die Warteliste ist vielleicht unvollständig.</translation>
         </message>
         <message>
+            <source>Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.</source>
+            <translation>Ein anderes Ihrer Pulte hat zwei verschiedene Verläufe gesendet. Fragen Sie dort, was geschrieben wurde, und vergleichen Sie es mit dem, was hier steht.</translation>
+        </message>
+        <message>
+            <source>A message from another desk of yours is missing. What was written there may not be here.</source>
+            <translation>Eine Nachricht von einem anderen Ihrer Pulte fehlt. Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
+        </message>
+        <message>
+            <source>Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.</source>
+            <translation>Manches, was ankam, wurde mit einem neueren Programm geschrieben und lässt sich hier nicht anzeigen. Aktualisieren Sie dieses Pult. Rufen Sie bis dahin Patienten an, deren Telefon aktualisiert wurde.</translation>
+        </message>
+        <message>
             <source>The queue may be out of date: nothing was heard for over a day.</source>
             <translation>Die Warteliste ist vielleicht veraltet: seit über einem Tag wurde nichts gehört.</translation>
         </message>

@@ -3351,6 +3351,18 @@
             <translation>Falta un mensaje de un teléfono. La cola puede estar incompleta.</translation>
         </message>
         <message>
+            <source>Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.</source>
+            <translation>Otro de sus puestos ha enviado dos historiales distintos. Pregunte allí qué se escribió y compárelo con lo que consta aquí.</translation>
+        </message>
+        <message>
+            <source>A message from another desk of yours is missing. What was written there may not be here.</source>
+            <translation>Falta un mensaje de otro de sus puestos. Lo que se escribió allí puede no estar aquí.</translation>
+        </message>
+        <message>
+            <source>Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.</source>
+            <translation>Parte de lo que llegó se escribió con un programa más nuevo y no se puede mostrar aquí. Actualice este puesto. Hasta entonces, llame a los pacientes cuyo teléfono se actualizó.</translation>
+        </message>
+        <message>
             <source>The queue may be out of date: nothing was heard for over a day.</source>
             <translation>La cola puede estar desactualizada: no hay noticias desde hace más de un día.</translation>
         </message>

@@ -3351,6 +3351,18 @@
             <translation>Il manque un message d’un téléphone. La file d’attente est peut-être incomplète.</translation>
         </message>
         <message>
+            <source>Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.</source>
+            <translation>Un autre de vos postes a envoyé deux historiques différents. Demandez là-bas ce qui a été écrit et comparez avec ce qui figure ici.</translation>
+        </message>
+        <message>
+            <source>A message from another desk of yours is missing. What was written there may not be here.</source>
+            <translation>Il manque un message d’un autre de vos postes. Ce qui a été écrit là-bas n’est peut-être pas ici.</translation>
+        </message>
+        <message>
+            <source>Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.</source>
+            <translation>Une partie de ce qui est arrivé a été écrite par un programme plus récent et ne peut pas être affichée ici. Mettez ce poste à jour. D’ici là, appelez les patients dont le téléphone a été mis à jour.</translation>
+        </message>
+        <message>
             <source>The queue may be out of date: nothing was heard for over a day.</source>
             <translation>La file d’attente n’est peut-être pas à jour : aucune nouvelle depuis plus d’un jour.</translation>
         </message>

@@ -3351,6 +3351,18 @@
             <translation>Falta uma mensagem de um celular. A fila pode estar incompleta.</translation>
         </message>
         <message>
+            <source>Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.</source>
+            <translation>Outra de suas estações enviou dois históricos diferentes. Pergunte lá o que foi escrito e compare com o que consta aqui.</translation>
+        </message>
+        <message>
+            <source>A message from another desk of yours is missing. What was written there may not be here.</source>
+            <translation>Falta uma mensagem de outra de suas estações. O que foi escrito lá pode não estar aqui.</translation>
+        </message>
+        <message>
+            <source>Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.</source>
+            <translation>Parte do que chegou foi escrita por um programa mais novo e não pode ser mostrada aqui. Atualize esta estação. Até lá, ligue para os pacientes cujo celular foi atualizado.</translation>
+        </message>
+        <message>
             <source>The queue may be out of date: nothing was heard for over a day.</source>
             <translation>A fila pode estar desatualizada: sem notícias há mais de um dia.</translation>
         </message>

@@ -274,6 +274,7 @@ private:
     Done mayInvite();
     void publish(std::function<void()> changed);
     void takeEnrolment(const bytes::Bytes& body, std::function<void()> changed);
+    void sendNonce(std::function<void()> changed);
     void sendLink(std::function<void()> changed);
     void announceDesk(std::function<void()> changed);
     Done linkHere();

@@ -189,20 +189,31 @@ void Inviting::takeEnrolment(const bytes::Bytes& body, std::function<void()> cha
         m_step = Step::usedTwice;
         return changed();
     }
-    if (sealed.empty() || m_inside->request)
+    if (sealed.empty() || m_step != Step::shown)
         return changed();
-    auto request = pairing::openEnrolRequest(sealed, m_inside->offer, m_desk.vault().clinicEpoch());
-    if (!request) {
-        failWith(request.error());
-        return changed();
+    if (!m_inside->request) {
+        auto request = pairing::openEnrolRequest(sealed, m_inside->offer, m_desk.vault().clinicEpoch());
+        if (!request) {
+            failWith(request.error());
+            return changed();
+        }
+        const Result<bool> ended = m_desk.m_inside->isEnded(envelope::deviceIdOf(request->signing));
+        if (!ended || *ended) {
+            failWith(ended ? Error{Reason::refused, "pairing: this device was shut out; its program must be set up anew"} : ended.error());
+            return changed();
+        }
+        m_inside->request = *request;
+        m_inside->nonce = crypto::randomArray<16>();
     }
-    const Result<bool> ended = m_desk.m_inside->isEnded(envelope::deviceIdOf(request->signing));
-    if (!ended || *ended) {
-        failWith(ended ? Error{Reason::refused, "pairing: this device was shut out; its program must be set up anew"} : ended.error());
+    sendNonce(std::move(changed));
+}
+
+/// The hub keeps the first nonce, and the phone may have read it although its answer was lost: it is never drawn anew.
+void Inviting::sendNonce(std::function<void()> changed)
+{
+    if (m_inside->answering)
         return changed();
-    }
-    m_inside->request = *request;
-    m_inside->nonce = crypto::randomArray<16>();
+    m_inside->answering = true;
     const std::weak_ptr<Inside> alive = m_inside;
     m_inside->hub->signedRequest(
         {"PUT", "/v1/offers/" + bytes::toHex(m_inside->offer.id) + "/nonce", {},
@@ -210,8 +221,11 @@ void Inviting::takeEnrolment(const bytes::Bytes& body, std::function<void()> cha
         [this, alive, changed = std::move(changed)](const auto& response) {
             if (alive.expired())
                 return;
+            m_inside->answering = false;
+            // Meanwhile it may have shown that somebody else used the code as well.
+            if (m_step != Step::shown)
+                return changed();
             if (!response) {
-                m_inside->request.reset();
                 failWith(response.error());
                 return changed();
             }

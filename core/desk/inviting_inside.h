@@ -24,6 +24,7 @@ struct Inviting::Inside {
     sync::Courier* courier = nullptr;
     bool announced = false;
     bool asking = false;
+    bool answering = false;  ///< the nonce is on its way
 };
 
 }  // namespace ebbline::desk

@@ -113,8 +113,15 @@ Done EmbeddedStore::takeOffer(const OfferId& id, bytes::View request)
 Done EmbeddedStore::answerOffer(const OfferId& id, bytes::View nonce)
 {
     const std::scoped_lock lock(m_mutex);
-    return run("UPDATE offer SET nonce = ?1 WHERE id = ?2 AND nonce = x''",
-               [&](store::Statement& s) { s.bind(nonce).bind(bytes::View(id)); });
+    return m_database.transaction([&]() -> Done {
+        const Result<StoredOffer> known = readOffer("WHERE id = ?1", id);
+        if (!known)
+            return fail(known.error());
+        if (!known->nonce.empty() && !std::ranges::equal(nonce, known->nonce))
+            return fail(Reason::alreadyExists, "offer: it was answered before");
+        return run("UPDATE offer SET nonce = ?1 WHERE id = ?2",
+                   [&](store::Statement& s) { s.bind(nonce).bind(bytes::View(id)); });
+    });
 }
 
 Done EmbeddedStore::linkOffer(const OfferId& id, bytes::View link, const envelope::MailboxId& mailbox, const Device& phone)

@@ -115,6 +115,8 @@ public:
     /// Takes the phone's request, once. The same request again is not an error.
     /// \returns Reason::alreadyExists for another one, and remembers that it was used twice.
     virtual Done takeOffer(const OfferId& id, bytes::View request) = 0;
+    /// Once. The same nonce again, as after a lost answer, is not an error. \returns Reason::alreadyExists for another one,
+    /// Reason::notFound.
     virtual Done answerOffer(const OfferId& id, bytes::View nonce) = 0;
     /// Stores the link, makes the mailbox and admits the phone to it, in one transaction.
     virtual Done linkOffer(const OfferId& id, bytes::View link, const envelope::MailboxId& mailbox,

@@ -388,9 +388,9 @@ bool Inbox::isAllowed(const journal::Operation& operation, const envelope::Devic
                          || kind == Kind::photosReceived;
     if (m_vault.owner() == vault::Vault::Owner::clinic)
         return operation.id.device == sender && (patients || newer) && operation.course == m_post.course;
-    // The history of a phone that this one replaces comes from the clinic, whoever wrote it.
+    // The history of a phone that this one replaces comes from the clinic, whoever wrote it, and in whatever program.
     if (operation.id.device != sender)
-        return operation.id.device != m_vault.device() && (patients || clinics);
+        return operation.id.device != m_vault.device() && (newer || patients || clinics);
     return newer || clinics || kind == Kind::messageWritten || kind == Kind::messageRead;
 }
 

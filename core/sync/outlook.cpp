@@ -1,5 +1,7 @@
 #include "core/sync/outlook.h"
 
+#include "core/sync/post.h"
+
 namespace ebbline::sync {
 
 namespace {
@@ -69,6 +71,24 @@ Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& 
     outlook.unheard = last && isReached(*last, longestSilence, vault.clock().now());
     outlook.state = gravest(*standing, outlook);
     return outlook;
+}
+
+Result<OtherDesks> otherDesksOf(const vault::Vault& vault)
+{
+    const auto posts = postsOf(vault);
+    if (!posts)
+        return fail(posts.error());
+    OtherDesks desks;
+    for (const Post& post : *posts) {
+        if (!post.channel)
+            continue;
+        const auto standing = vault.standing(post.mailbox);
+        if (!standing)
+            return fail(standing.error());
+        desks.forked += standing->fork ? 1 : 0;
+        desks.withheld += standing->gap ? 1 : 0;
+    }
+    return desks;
 }
 
 }  // namespace ebbline::sync

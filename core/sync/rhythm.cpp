@@ -73,6 +73,9 @@ Rhythm::Next Rhythm::afterWait(const Heard& heard, std::chrono::milliseconds too
     m_waited += std::max(std::chrono::milliseconds(0), took);
     if (!heard.news) {
         m_early = 0;
+        // No mailbox to wait at, as after a phone was replaced: nothing failed, and there may be one later.
+        if (heard.news.error().reason == Reason::notFound)
+            return {What::run, std::max(std::chrono::milliseconds(0), m_interval - m_waited)};
         // The run that follows finds out what it is, and is judged by it.
         const auto theirs = asked(heard.retryAfter, random);
         return {What::run, std::max(pauseAfter(1, random), theirs), {}, theirs.count() > 0};

@@ -1,6 +1,7 @@
 #include "platform/postgres/tables.h"
 
 #include "platform/postgres/tables_drop.h"
+#include "platform/postgres/tables_offer.h"
 
 namespace ebbline::postgres {
 
@@ -8,7 +9,7 @@ namespace ebbline::postgres {
 /// (`ebbline.clinic`); a row that is found by its unguessable key alone is named (`ebbline.named`);
 /// what counts or tidies everything says so (`ebbline.whole`). Forced, so that the owner of the tables
 /// is held to it as well; a partition shows nothing but through its table.
-const std::array<std::string_view, 5> migrations{
+const std::array<std::string_view, 6> migrations{
     R"sql(
     CREATE TABLE clinic (
         id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY, root bytea NOT NULL UNIQUE, hint text NOT NULL
@@ -390,6 +391,6 @@ const std::array<std::string_view, 5> migrations{
         RETURN 0;
     END $$;
     )sql",
-    acknowledgementsOnce};
+    acknowledgementsOnce, offerAnsweredOnce};
 
 }  // namespace ebbline::postgres

@@ -9,6 +9,6 @@
 
 namespace ebbline::postgres {
 
-extern const std::array<std::string_view, 5> migrations;
+extern const std::array<std::string_view, 6> migrations;
 
 }  // namespace ebbline::postgres

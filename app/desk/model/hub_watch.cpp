@@ -4,6 +4,8 @@
 #include "app/desk/model/words.h"
 #include "core/sync/hub_time.h"
 
+#include <algorithm>
+
 namespace ebbline::deskapp {
 
 namespace {
@@ -67,6 +69,13 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
 void HubWatch::refresh()
 {
     m_phones = m_workplace.isOpen() ? PhoneOutlooks(m_workplace).count() : PhoneOutlooks::Count{};
+    m_desks = {};
+    m_newer = false;
+    if (m_workplace.isOpen()) {
+        m_desks = sync::otherDesksOf(m_workplace.desk().vault()).value_or(sync::OtherDesks{});
+        m_quarantined = std::min(m_quarantined, setApart());
+        m_newer = m_workplace.state().unknown + m_workplace.state().unreadable > 0;
+    }
     m_refused.clear();
     m_clockAhead.reset();
     if (m_workplace.isOpen() && !m_workplace.isDemo()) {
@@ -75,6 +84,19 @@ void HubWatch::refresh()
         m_clockAhead = sync::clockAhead(m_workplace.desk().vault());
     }
     Q_EMIT changed();
+}
+
+std::size_t HubWatch::setApart() const
+{
+    const vault::Vault& vault = m_workplace.desk().vault();
+    std::size_t count = 0;
+    for (const auto& link : vault.links().value_or(std::vector<vault::Link>{})) {
+        count += vault.quarantined(link.mailbox);
+    }
+    for (const auto& channel : vault.channels().value_or(std::vector<vault::Channel>{})) {
+        count += vault.quarantined(channel.mailbox);
+    }
+    return count;
 }
 
 sync::Courier* HubWatch::courier()
@@ -113,8 +135,6 @@ void HubWatch::syncNow()
 void HubWatch::finished(const sync::Report& report)
 {
     m_problem = report.problem;
-    m_gap = m_gap || report.gapSeen;
-    m_fork = m_fork || report.forkSeen;
     m_quarantined += report.quarantined;
     // A run with no phone to ask for goes well without a word from the hub: that is not "heard".
     if (!report.problem && m_courier && m_courier->heard()) {
@@ -189,11 +209,20 @@ QString HubWatch::trouble() const
     if (m_phones.older > 0) {
         texts << tr("This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.");
     }
-    if (m_fork || m_phones.forked > 0) {
+    if (m_phones.forked > 0) {
         texts << tr("A phone sent two different histories. Do not rely on its entries; call the patient.");
     }
-    if (m_gap || m_phones.withheld > 0) {
+    if (m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
+    }
+    if (m_desks.forked > 0) {
+        texts << tr("Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.");
+    }
+    if (m_desks.withheld > 0) {
+        texts << tr("A message from another desk of yours is missing. What was written there may not be here.");
+    }
+    if (m_newer) {
+        texts << tr("Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.");
     }
     if (m_phones.overdue > 0) {
         texts << tr("For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.")

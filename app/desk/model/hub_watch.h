@@ -75,6 +75,7 @@ Q_SIGNALS:
 
 private:
     void finished(const sync::Report& report);
+    std::size_t setApart() const;  ///< of all mailboxes, now
 
     Workplace& m_workplace;
     CourierMaker m_maker;
@@ -82,10 +83,10 @@ private:
     std::unique_ptr<ListeningCourier> m_courier;
     std::optional<clock::Moment> m_lastHeard;
     std::optional<Error> m_problem;
-    bool m_gap = false;
-    bool m_fork = false;
-    std::size_t m_quarantined = 0;
+    std::size_t m_quarantined = 0;  ///< set apart since the program began, and still
+    bool m_newer = false;           ///< something that arrived cannot be read here
     PhoneOutlooks::Count m_phones;
+    sync::OtherDesks m_desks;
     std::vector<sync::Refusal> m_refused;
     std::optional<std::chrono::minutes> m_clockAhead;  ///< of the hub's, where it is worth saying
     pulse::HubPulse m_pulse;  ///< ends before the courier that it uses

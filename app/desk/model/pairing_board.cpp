@@ -195,6 +195,7 @@ void PairingBoard::poll()
 
 void PairingBoard::stepped()
 {
+    const bool justLinked = isLinked() && m_timer.isActive();
     if (isLinked() || isEnded()) {
         m_timer.stop();
     }
@@ -207,6 +208,9 @@ void PairingBoard::stepped()
         m_workplace.settle({});
     }
     Q_EMIT changed();
+    if (justLinked) {
+        m_hub.pulse().begin();  // who was linked waits for the desk, which may have had nowhere to wait until now
+    }
 }
 
 void PairingBoard::confirm()

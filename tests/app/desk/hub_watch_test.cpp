@@ -1,5 +1,6 @@
 // An open desk waits at its hub: what a phone sends is there at once, and a locked desk asks for nothing.
 #include "core/patient/diary.h"
+#include "core/sync/messages.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
 
@@ -90,6 +91,23 @@ struct OpenDesk {
         return QTest::qWaitFor([this] { return hub.held.has_value(); }, 5000);
     }
     std::size_t entries() { return program->workplace().desk().course(course)->state->entries.size(); }
+    /// The hub holds back the first of several envelopes, or does so no more.
+    void holdBack(bool first)
+    {
+        hub.courier.tamper = {};
+        if (!first)
+            return;
+        hub.courier.tamper = [](const mailbox::Request& request, mailbox::Response& response) {
+            bytes::Reader reader(response.body);
+            const bytes::View one = reader.block(envelope::maximumEnvelope);
+            if (request.method == "GET" && request.path.starts_with("/v1/m/") && reader.ok() && !one.empty() && reader.left() > 0)
+                response.body.erase(response.body.begin(), response.body.end() - static_cast<std::ptrdiff_t>(reader.left()));
+        };
+    }
+    bool says(const char* words)
+    {
+        return program->hub()->trouble().contains(QLatin1String(words));
+    }
     void tell()
     {
         auto entry = phone.blankEntry();
@@ -129,4 +147,55 @@ TEST_CASE("a desk that locks while it waits lets the request go and asks for not
     REQUIRE(it.program->workplace().unlock(bytes::viewOf(screens::DemoClinic::passphrase)));
     REQUIRE(QTest::qWaitFor([&] { return it.entries() == 1; }, 5000));
     CHECK(it.waits());
+}
+
+TEST_CASE("a message that was missing is said while it is, and again when another one is", "[desk][hub]")
+{
+    OpenDesk it;
+    for (std::size_t sent = 2; sent <= 4; sent += 2) {
+        it.tell();
+        it.tell();
+        it.holdBack(true);
+        it.program->hub()->syncNow();
+        CHECK(it.entries() == sent - 2);
+        CHECK(it.says("A message from a phone is missing."));
+        CHECK(it.says("could not be verified"));
+
+        it.holdBack(false);
+        it.program->hub()->syncNow();
+        CHECK(it.entries() == sent);
+        CHECK_FALSE(it.says("A message from a phone is missing."));
+        CHECK_FALSE(it.says("could not be verified"));
+    }
+}
+
+TEST_CASE("what a newer program on a phone wrote cannot be shown, and the desk says so", "[desk][hub]")
+{
+    OpenDesk it;
+    CHECK_FALSE(it.says("newer program"));
+    vault::Vault& vault = it.phone.vault();
+    const auto link = *it.phone.link();
+    const auto head = vault.ownHead(link.mailbox);
+    REQUIRE(head);
+    journal::Operation newer;
+    newer.id = {vault.device(), 900};
+    newer.stamp = clock::HybridTime::of(it.clinic.clock().now(), 0);
+    newer.entered = it.clinic.zone().moment(it.clinic.clock().now());
+    newer.kind = 900;
+    newer.audience = journal::Audience::patientAndClinic;
+    newer.course = it.course;
+    newer.body = {1, 2, 3};
+    const auto sealed = envelope::seal({envelope::Kind::operations, link.mailbox, vault.device(), head->sequence + 1, head->hash, link.epoch},
+                                       vault.signingKey(), {link.peerBox}, sync::packOperations({newer}));
+    REQUIRE(sealed);
+    REQUIRE(vault.storeSealed(link.mailbox, head->sequence + 1, *sealed, {}));
+    it.phone.syncNow(it.hub.courier, [](const sync::Report&) {});
+    it.program->hub()->syncNow();
+    CHECK(it.says("Some of what arrived was written by a newer program and cannot be shown here. Update this desk. "
+                  "Until then call patients whose phone was updated."));
+    // It stands for as long as it is so, and not only until the program is opened anew.
+    it.program->lock();
+    CHECK_FALSE(it.says("newer program"));
+    REQUIRE(it.program->workplace().unlock(bytes::viewOf(screens::DemoClinic::passphrase)));
+    CHECK(it.says("newer program"));
 }

@@ -109,6 +109,24 @@ TEST_CASE("what a hub holds back, a phone that forked and an older desk are trou
     CHECK(it.row().reach.startsWith(QLatin1String("The phone holds more from this desk")));
 }
 
+TEST_CASE("what came of another desk is said of a desk, and ends with that desk", "[desk][outlook]")
+{
+    Phones it;
+    vault::Channel channel{{crypto::randomArray<16>()}, crypto::SigningKey::generate().publicKey(), {crypto::randomArray<32>()}, {}, 0, false};
+    const auto colleague = envelope::deviceIdOf(channel.peerSigning);
+    REQUIRE(it.vault().putChannel(channel));
+    REQUIRE(it.hub().trouble().toStdString() == "");
+    REQUIRE(it.vault().noteAhead(channel.mailbox, colleague, 9));
+    CHECK(it.hub().trouble()
+          == QLatin1String("A message from another desk of yours is missing. What was written there may not be here."));
+    REQUIRE(it.vault().noteFork(channel.mailbox, colleague));
+    CHECK(it.hub().trouble().startsWith(QLatin1String("Another desk of yours sent two different histories.")));
+    CHECK_FALSE(it.hub().trouble().contains(QLatin1String("patient")));
+    channel.ended = true;
+    REQUIRE(it.vault().putChannel(channel));
+    CHECK(it.hub().trouble().toStdString() == "");
+}
+
 TEST_CASE("what the hub does not take is trouble with its reason, and stands on the row whose phone waits for it", "[desk][outlook]")
 {
     using Why = sync::Refusal::Why;

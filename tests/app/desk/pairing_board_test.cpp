@@ -7,6 +7,7 @@
 #include <catch2/catch_test_macros.hpp>
 
 #include <QLocale>
+#include <QTest>
 
 #include <algorithm>
 
@@ -92,6 +93,25 @@ TEST_CASE("both show the same six digits, and only the desk's word links the pho
 
     CHECK(room.board().isLinked());
     CHECK(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+}
+
+TEST_CASE("a phone that was linked has its course at once, and not when the desk looks next", "[desk][pairing]")
+{
+    int runs = 0;
+    Room room;
+    auto& hub = *room.program->hub();
+    QObject::connect(&hub.pulse(), &pulse::HubPulse::ended, [&runs] { ++runs; });
+    hub.every(std::chrono::hours(1));
+    REQUIRE(QTest::qWaitFor([&] { return runs == 1; }, 5000));
+    room.meet();
+    room.board().confirm();
+    REQUIRE(room.board().isLinked());
+    REQUIRE(QTest::qWaitFor([&] { return runs == 2; }, 5000));
+    room.joining.poll(room.courier, [] {});
+    REQUIRE(room.joining.step() == patient::Joining::Step::linked);
+
+    room.phone.syncNow(room.courier, [](const sync::Report&) {});
+    CHECK(room.phone.joined());
 }
 
 TEST_CASE("digits that differ link nothing", "[desk][pairing]")

@@ -27,6 +27,27 @@ struct Meeting {
     }
 };
 
+/// Keeps the answers about a nonce until they are let through.
+class SlowNonce final : public sync::Courier {
+public:
+    explicit SlowNonce(test::LoopbackCourier& way) : m_way(way) {}
+
+    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
+    {
+        m_way.send(request, [this, slow = request.path.ends_with("/nonce"), answer](const Result<mailbox::Response>& response) {
+            if (slow)
+                held.emplace_back([answer, response] { answer(response); });
+            else
+                answer(response);
+        });
+    }
+
+    std::vector<std::function<void()>> held;
+
+private:
+    test::LoopbackCourier& m_way;
+};
+
 }  // namespace
 
 TEST_CASE("a second phone that photographed the code is noticed and nothing is linked", "[pairing]")
@@ -147,6 +168,64 @@ TEST_CASE("an answer that was lost on the way does not use the offer up", "[pair
 
     CHECK(lost);
     CHECK(joining.step() == Joining::Step::compare);
+}
+
+TEST_CASE("a number whose arrival the hub could not confirm is put again, and desk and phone show the same digits", "[pairing]")
+{
+    Meeting meeting;
+    Joining joining(meeting.phone, meeting.world.clock);
+    REQUIRE(joining.start(meeting.inviting.qrText()));
+    int lost = 0;
+    std::vector<bytes::Bytes> nonces;
+    meeting.world.courier.tamper = [&](const mailbox::Request& request, mailbox::Response& response) {
+        if (!request.path.ends_with("/nonce"))
+            return;
+        nonces.push_back(request.body);
+        if (lost < 2) {
+            ++lost;
+            response = {503, {}, 2, response.hubTime};
+        }
+    };
+    meeting.poll(joining);
+    REQUIRE(lost == 1);
+    CHECK(meeting.inviting.step() == Inviting::Step::shown);
+    CHECK(meeting.inviting.problem()->reason == Reason::unreachable);
+    for (int i = 0; i < 3; ++i)
+        meeting.poll(joining);
+
+    CHECK(nonces == std::vector<bytes::Bytes>(3, nonces.front()));
+    REQUIRE(joining.step() == Joining::Step::compare);
+    REQUIRE(meeting.inviting.step() == Inviting::Step::compare);
+    CHECK_FALSE(meeting.inviting.problem());
+    CHECK(meeting.inviting.confirmationNumber() == joining.confirmationNumber());
+}
+
+TEST_CASE("an alarm that came while the hub was slow to answer is not replaced by digits", "[pairing]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    SlowNonce slow(world.courier);
+    Inviting inviting(world.desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
+    inviting.start(slow, [] {});
+    REQUIRE(inviting.step() == Inviting::Step::shown);
+    Joining first(world.newPhone(), world.clock), second(world.newPhone(), world.clock);
+    REQUIRE(first.start(inviting.qrText()));
+    REQUIRE(second.start(inviting.qrText()));
+    first.poll(slow, [] {});
+    inviting.poll(slow, [] {});
+    REQUIRE(slow.held.size() == 1);
+    // Nothing is put twice while the first is on its way.
+    inviting.poll(slow, [] {});
+    CHECK(slow.held.size() == 1);
+    second.poll(slow, [] {});
+    inviting.poll(slow, [] {});
+    REQUIRE(inviting.step() == Inviting::Step::usedTwice);
+
+    slow.held.front()();
+    CHECK(inviting.step() == Inviting::Step::usedTwice);
+    CHECK(inviting.confirmationNumber().empty());
+    inviting.confirm(slow, [] {});
+    CHECK(world.desk.vault().links()->empty());
 }
 
 TEST_CASE("a link signed by somebody else than the clinic is refused", "[pairing]")

@@ -4,6 +4,7 @@
 #include "tests/core/desk/clinic_world.h"
 
 #include "core/bytes/text.h"
+#include "core/sync/messages.h"
 
 #include <algorithm>
 
@@ -291,4 +292,41 @@ TEST_CASE("a desk that tells two stories does not keep a phone from what the hon
     CHECK_FALSE(clinic.phone.vault().standing(mailbox)->gap);
     CHECK(clinic.phone.vault().verify());
     // What an author itself says twice is still refused as a whole: tests/core/sync/numbers_test.cpp.
+}
+
+TEST_CASE("what a colleague's newer program wrote is handed on to a phone, and nothing stops behind it", "[sync][clinic]")
+{
+    Clinic clinic;
+    vault::Vault& desk = clinic.world.desk.vault();
+    const vault::Vault& phone = clinic.phone.vault();
+    const auto mailbox = clinic.phone.link()->mailbox;
+    const auto handOn = [&](const envelope::DeviceId& author) {
+        journal::Operation newer;
+        newer.id = {author, 900};
+        newer.stamp = clock::HybridTime::of(clinic.world.clock.now(), 0);
+        newer.entered = clinic.world.now();
+        newer.kind = static_cast<std::uint16_t>(records::newestKind) + 1;
+        newer.audience = journal::Audience::patientAndClinic;
+        newer.course = clinic.course;
+        newer.body = {1, 2, 3};
+        const auto head = desk.ownHead(mailbox);
+        REQUIRE(head);
+        const auto sealed = envelope::seal({envelope::Kind::operations, mailbox, desk.device(), head->sequence + 1, head->hash,
+                                            clinic.phone.link()->epoch},
+                                           desk.signingKey(), {phone.boxKey().publicKey()}, sync::packOperations({newer}));
+        REQUIRE(sealed);
+        REQUIRE(desk.storeSealed(mailbox, head->sequence + 1, *sealed, {}));
+    };
+    handOn(clinic.second.vault().device());
+    REQUIRE(clinic.world.desk.writeMessage(clinic.course, "Please call us."));
+    clinic.world.syncDesk();
+    CHECK(clinic.world.syncPhone(clinic.phone).quarantined == 0);
+    CHECK(phone.state().unknown == 1);
+    CHECK(clinic.phone.messages().size() == 1);
+
+    // Nobody writes in this phone's own name, in whatever program.
+    handOn(phone.device());
+    clinic.world.syncDesk();
+    CHECK(clinic.world.syncPhone(clinic.phone).quarantined == 1);
+    CHECK(phone.state().unknown == 1);
 }

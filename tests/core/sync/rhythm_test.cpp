@@ -170,3 +170,15 @@ TEST_CASE("a wait that breaks off is followed by a look soon, which then decides
     CHECK(next.in <= 2s);
     CHECK_FALSE(next.leaveAlone);
 }
+
+TEST_CASE("where there is no mailbox to wait at it looks when the interval is over, and no sooner", "[sync][rhythm]")
+{
+    Rhythm rhythm(minute);
+    for (int i = 0; i < 20; ++i) {
+        REQUIRE(rhythm.afterRun(good(), 0.5).what == What::wait);
+        const auto next = rhythm.afterWait({fail(Reason::notFound, "listening: there is no mailbox")}, 2ms, 0.5);
+        CHECK(next.what == What::run);
+        CHECK(next.in == minute - 2ms);
+        CHECK_FALSE(next.leaveAlone);
+    }
+}
