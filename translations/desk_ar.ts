@@ -6491,6 +6491,10 @@
             <translation>استعمل غيرك هذا الرمز. اطلب رمزًا جديدًا بعيدًا عن أعين الآخرين.</translation>
         </message>
         <message>
+            <source>Who answered is not the clinic's hub. Nothing was joined. Compare the address, and tell the clinic.</source>
+            <translation>من أجاب ليس مركز العيادة. لم يُضمّ شيء. قارن العنوان وأخبر العيادة.</translation>
+        </message>
+        <message>
             <source>The hub does not answer. It is asked again by itself.</source>
             <translation>المحور لا يجيب. يُسأل ثانية تلقائيًا.</translation>
         </message>

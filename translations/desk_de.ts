@@ -6171,6 +6171,10 @@
             <translation>Jemand anderes hat diesen Code benutzt. Lassen Sie sich einen neuen zeigen, den sonst niemand sieht.</translation>
         </message>
         <message>
+            <source>Who answered is not the clinic's hub. Nothing was joined. Compare the address, and tell the clinic.</source>
+            <translation>Wer geantwortet hat, ist nicht der Hub der Praxis. Nichts wurde verbunden. Vergleichen Sie die Adresse, und sagen Sie es der Praxis.</translation>
+        </message>
+        <message>
             <source>The hub does not answer. It is asked again by itself.</source>
             <translation>Der Hub antwortet nicht. Er wird von selbst noch einmal gefragt.</translation>
         </message>

@@ -6171,6 +6171,10 @@
             <translation>Otra persona ha usado este código. Pida uno nuevo, fuera de la vista de otros.</translation>
         </message>
         <message>
+            <source>Who answered is not the clinic's hub. Nothing was joined. Compare the address, and tell the clinic.</source>
+            <translation>Quien respondió no es el hub de la clínica. No se unió nada. Compare la dirección y avise a la clínica.</translation>
+        </message>
+        <message>
             <source>The hub does not answer. It is asked again by itself.</source>
             <translation>El servidor no responde. Se volverá a consultar automáticamente.</translation>
         </message>

@@ -6171,6 +6171,10 @@
             <translation>Quelqu’un d’autre a utilisé ce code. Demandez-en un nouveau, à l’abri des regards.</translation>
         </message>
         <message>
+            <source>Who answered is not the clinic's hub. Nothing was joined. Compare the address, and tell the clinic.</source>
+            <translation>Celui qui a répondu n’est pas le hub de la clinique. Rien n’a été relié. Comparez l’adresse et prévenez la clinique.</translation>
+        </message>
+        <message>
             <source>The hub does not answer. It is asked again by itself.</source>
             <translation>Le hub ne répond pas. Il sera interrogé de nouveau automatiquement.</translation>
         </message>

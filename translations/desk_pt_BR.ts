@@ -6171,6 +6171,10 @@
             <translation>Outra pessoa usou este código. Peça um novo, longe da vista de outros.</translation>
         </message>
         <message>
+            <source>Who answered is not the clinic's hub. Nothing was joined. Compare the address, and tell the clinic.</source>
+            <translation>Quem respondeu não é o hub da clínica. Nada foi ligado. Compare o endereço e avise a clínica.</translation>
+        </message>
+        <message>
             <source>The hub does not answer. It is asked again by itself.</source>
             <translation>O servidor não responde. Será consultado de novo automaticamente.</translation>
         </message>

@@ -117,6 +117,21 @@ Enrolling::Enrolling(const vault::Vault& vault, const clock::Clock& clock, pairi
 {
 }
 
+namespace {
+
+/// Anybody may have answered: no status of theirs chooses what the person is told, beyond that there is no such bundle or
+/// that it is to be asked for again.
+Result<mailbox::Response> fetched(Result<mailbox::Response> response)
+{
+    if (!response || response->status == 404 || (response->status >= 200 && response->status < 300))
+        return judged(std::move(response));
+    if (response->status == 429 || response->status >= 500)
+        return fail(Reason::unreachable, "bundle: status " + std::to_string(response->status));
+    return fail(Reason::forged, "bundle: status " + std::to_string(response->status));
+}
+
+}  // namespace
+
 Done Enrolling::start(std::string_view codeText, const std::string& hubForTypedCode)
 {
     // What an earlier code still asks for comes back to nobody.
@@ -172,7 +187,7 @@ void Enrolling::poll(Courier& courier, std::function<void()> changed)
                                       [alive, answered = std::move(answered)](Result<mailbox::Response> response, const bytes::Array<32>& met) {
                                           if (const auto inside = alive.lock())
                                               inside->met = met;
-                                          answered(judged(std::move(response)));
+                                          answered(fetched(std::move(response)));
                                       });
     case Step::enrolling: request = m_inside->enrolRequest(); break;
     case Step::waitingForClinic:

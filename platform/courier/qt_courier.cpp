@@ -76,6 +76,13 @@ void QtCourier::carry(QNetworkAccessManager& network, const mailbox::Request& re
         url.setQuery(QString::fromStdString(request.query));
     QNetworkRequest outgoing(url);
     outgoing.setHeader(QNetworkRequest::ContentTypeHeader, QByteArrayLiteral("application/octet-stream"));
+    // Nothing of this computer goes along: no cookie, no login of its system, whatever is asked for, and no language.
+    for (const auto attribute : {QNetworkRequest::AuthenticationReuseAttribute, QNetworkRequest::CookieLoadControlAttribute, QNetworkRequest::CookieSaveControlAttribute})
+        outgoing.setAttribute(attribute, QNetworkRequest::Manual);
+    outgoing.setRawHeader("Accept-Language", "*");
+    const qint64 limit = trust == Trust::anybody ? maximumUnvouched : maximumResponse;
+    if (trust == Trust::anybody)
+        outgoing.setRawHeader("Accept-Encoding", "identity");  // and nothing that unpacks to more than came
     // A hub that was asked to wait says nothing for so long.
     if (const auto wait = mailbox::Service::waitOf(request))
         outgoing.setTransferTimeout(static_cast<int>((m_quiet + wait->time).count()));
@@ -103,9 +110,9 @@ void QtCourier::carry(QNetworkAccessManager& network, const mailbox::Request& re
     // The other limit begins anew with each byte: one an hour would do.
     QTimer::singleShot(m_longest, reply, &QNetworkReply::abort);
     // No more is ever held than is allowed, however fast it comes.
-    reply->setReadBufferSize(maximumResponse + 1);
-    connect(reply, &QNetworkReply::readyRead, reply, [reply] {
-        if (reply->bytesAvailable() > maximumResponse)
+    reply->setReadBufferSize(limit + 1);
+    connect(reply, &QNetworkReply::readyRead, reply, [reply, limit] {
+        if (reply->bytesAvailable() > limit)
             reply->abort();
     });
     // From the event loop: whoever is answered may end the courier, and abort() still uses the reply.
@@ -114,7 +121,9 @@ void QtCourier::carry(QNetworkAccessManager& network, const mailbox::Request& re
     };
     connect(reply, &QNetworkReply::finished, this, [reply, otherKey, later = std::move(later)] {
         const QVariant status = reply->attribute(QNetworkRequest::HttpStatusCodeAttribute);
-        if (!status.isValid() || reply->error() == QNetworkReply::OperationCanceledError) {
+        // From 201 on an error is a status of the hub's; below it the connection, and with it the answer, broke off.
+        const bool brokeOff = reply->error() != QNetworkReply::NoError && reply->error() < QNetworkReply::ContentAccessDenied;
+        if (!status.isValid() || brokeOff) {
             const bool tls = *otherKey || reply->error() == QNetworkReply::SslHandshakeFailedError;
             later(fail(tls ? Reason::forged : Reason::unreachable, reply->errorString().toStdString()));
             return;

@@ -35,6 +35,7 @@ public:
     static constexpr int timeoutMs = 20'000;  ///< without a byte, besides the time that a request asks the hub to wait
     static constexpr std::chrono::milliseconds longest{90'000};  ///< in all: room for the largest answer at 100 kbit/s
     static constexpr qint64 maximumResponse = 4 * 1024 * 1024;
+    static constexpr qint64 maximumUnvouched = 4096;  ///< of fetchUnvouched(), for which anybody may answer
 
 private:
     using Answer = std::function<void(Result<mailbox::Response>, const bytes::Array<32>& met)>;

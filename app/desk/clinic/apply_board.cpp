@@ -106,6 +106,7 @@ void ApplyBoard::follow()
         QMetaObject::invokeMethod(this, [this, why] {
             startOver();
             m_problem = why.reason == Reason::alreadyExists ? tr("Somebody else has used this code. Ask for a new one, out of other people's sight.")
+                        : why.reason == Reason::forged      ? tr("Who answered is not the clinic's hub. Nothing was joined. Compare the address, and tell the clinic.")
                                                             : errorText(why);
             Q_EMIT changed();
         }, Qt::QueuedConnection);

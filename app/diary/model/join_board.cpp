@@ -128,6 +128,7 @@ void JoinBoard::begin(const std::string& code, const std::string& hub)
         return;
     if (hub.empty() && pairing::typedCodeFromText(code))
         return say(tr("A typed code also needs the address under it."));
+    m_way.close();  // what was asked for an earlier code
     m_joining = std::make_unique<patient::Joining>(m_home.diary(), m_home.clock());
     m_addressTyped = pairing::typedCodeFromText(code).has_value();
     const Done started = m_joining->start(code, hub);

@@ -4,6 +4,8 @@
 #include "core/sync/enrolment_way.h"
 #include "tests/core/desk/clinic_world.h"
 
+#include <catch2/generators/catch_generators.hpp>
+
 using namespace ebbline;
 using patient::Joining;
 
@@ -29,8 +31,12 @@ public:
     void fetchUnvouched(const std::string& path,
                         std::function<void(Result<mailbox::Response>, const bytes::Array<32>& met)> answer) override
     {
+        if (status != 0)
+            return answer(mailbox::Response{status, {}, 3600, {}}, m_shown);
         send({"GET", path, {}, {}, {}}, [this, answer](Result<mailbox::Response> response) { answer(std::move(response), m_shown); });
     }
+
+    int status = 0;  ///< with which somebody answers the fetch; 0: the hub does
 
 private:
     sync::Courier& m_hub;
@@ -115,4 +121,23 @@ TEST_CASE("a bundle that names no key leaves it to the authorities who is asked 
     CHECK(typing.joining.step() == Joining::Step::compare);
     for (const Sent& sent : typing.sent)
         CHECK(sent.pinned == bytes::Array<32>{});
+}
+
+TEST_CASE("whoever answers the fetch chooses no words: it is none, it is asked again, or it is forged", "[pairing][typed]")
+{
+    const auto [status, step, reason] = GENERATE(table<int, Joining::Step, Reason>({
+        {302, Joining::Step::failed, Reason::forged}, {401, Joining::Step::failed, Reason::forged}, {409, Joining::Step::failed, Reason::forged},
+        {413, Joining::Step::failed, Reason::forged}, {404, Joining::Step::failed, Reason::expired},
+        {429, Joining::Step::fetching, Reason::unreachable}, {503, Joining::Step::fetching, Reason::unreachable}, {507, Joining::Step::fetching, Reason::unreachable}}));
+    Typing typing;
+    typing.begin(typing.clinicsKey);
+    ShowingCourier anybody(typing.world.courier, typing.shown, {}, typing.sent);
+    anybody.status = status;
+
+    typing.joining.poll(anybody, [] {});
+
+    CAPTURE(status);
+    CHECK(typing.joining.step() == step);
+    REQUIRE(typing.joining.problem());
+    CHECK(typing.joining.problem()->reason == reason);
 }
