@@ -111,6 +111,8 @@ public:
     /// The way to the clinic; its hub is a base address, "https://host:port".
     std::optional<vault::Link> link() const;
     const records::CourseOpened& course() const;  ///< \pre joined()
+    /// A note to the clinic or an answer to a reminder is on this phone alone, as far as the clinic's device has said.
+    bool wordsWait() const;
     /// How it stands with the clinic's device; empty without a link in use.
     std::optional<sync::Outlook> outlook() const;
 

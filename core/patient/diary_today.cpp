@@ -128,6 +128,17 @@ std::vector<ReminderView> Diary::Inside::reminders() const
     return views;
 }
 
+bool Diary::wordsWait() const
+{
+    const vault::Vault& vault = m_inside->vault;
+    const auto operations = vault.operations();
+    return std::ranges::any_of(operations, [&](const journal::Operation& operation) {
+        const auto kind = static_cast<records::Kind>(operation.kind);
+        return operation.id.device == vault.device() && (kind == records::Kind::messageWritten || kind == records::Kind::reminderAnswered)
+               && !vault.deliveredAt(operation.id);
+    });
+}
+
 std::optional<sync::Outlook> Diary::outlook() const
 {
     const auto way = link();

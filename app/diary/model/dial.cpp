@@ -7,7 +7,7 @@ namespace ebbline::diaryapp {
 
 namespace {
 
-constexpr qsizetype longestAreaCode = 5;  // with its leading 0; common practice, no source
+constexpr qsizetype longestPrefix = 7;  // a country's or an area's, with its + or 0; common practice, no source
 
 /// Digits of every script as ASCII, and signs in their plain width.
 QString plain(const QString& number)
@@ -27,14 +27,14 @@ QString digitsOf(const QString& part)
     return digits;
 }
 
-bool isAreaCode(const QString& digits)
-{
-    return digits.startsWith(u'0') && digits.size() <= longestAreaCode;
-}
-
 bool beginsNumber(const QString& digits)
 {
     return digits.startsWith(u'0') || digits.startsWith(u'+');
+}
+
+bool isPrefix(const QString& digits)
+{
+    return beginsNumber(digits) && digits.size() <= longestPrefix;
 }
 
 QString withoutTrunkZero(QString part)
@@ -57,7 +57,7 @@ QString dialable(const QString& number)
             const QString digits = digitsOf(withoutTrunkZero(piece));
             if (first.isEmpty())
                 first = digits;
-            else if (isAreaCode(first) && !beginsNumber(digits))
+            else if (isPrefix(first) && !beginsNumber(digits))
                 first += digits;
             else
                 break;

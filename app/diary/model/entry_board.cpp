@@ -52,6 +52,7 @@ EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
         m_findings.clear();
         m_throwing = false;
         m_unsaved = false;
+        m_unkept = false;
         m_read.clear();
         Q_EMIT changed();
     });
@@ -89,6 +90,7 @@ void EntryBoard::start(const patient::Draft& draft)
     m_noteFull = false;
     m_findings.clear();
     m_unsaved = false;
+    m_unkept = false;
     m_throwing = false;
     m_entry = draft.entry;
     m_temperature = QString::fromStdString(draft.temperatureText);
@@ -229,6 +231,7 @@ void EntryBoard::keep()
         return;  // a field that is left because the diary locked: its letters are kept already
     const patient::Draft draft{m_entry, m_temperature.toStdString(), keptStep()};
     const Done kept = m_amends ? m_home.diary().keepCorrection(draft) : m_home.diary().keepDraft(draft);
+    m_unkept = !kept;
     m_problem = kept ? QString() : errorText(kept.error());
     Q_EMIT changed();
 }
@@ -334,10 +337,11 @@ void EntryBoard::save()
     }
     m_findings = stored->findings;
     m_saved = stored->entry;
+    m_unkept = false;
     m_problem.clear();
     // What was read while it was typed is on record as read with the entry. A failure leaves it to be read again.
     for (const triage::Finding& finding : m_findings)
-        if (finding.urgency <= recovery::Urgency::callNow && isRead(finding))
+        if (finding.urgency <= recovery::Urgency::callNow && isRead(stored->entry, finding))
             (void)m_home.diary().confirmWarning(finding);
     m_home.touch();
     Q_EMIT saved();

@@ -161,9 +161,9 @@ private:
     bool readTemperature();
     QString temperatureComplaint() const;
     void warnOf(std::vector<triage::Finding> findings);
-    bool isNews(const triage::Finding& finding) const;
-    bool isRead(const triage::Finding& finding) const;
-    std::vector<triage::Finding> unreadOf(const Result<patient::Draft>& kept) const;
+    bool isNews(const recovery::EntryId& entry, const triage::Finding& finding) const;
+    bool isRead(const recovery::EntryId& entry, const triage::Finding& finding) const;
+    std::vector<triage::Finding> unreadOf(recovery::Entry typed) const;
     recovery::Symptom symptom() const { return m_symptoms[m_place]; }
     int stepCount() const { return static_cast<int>(m_symptoms.size()) + 2; }
 
@@ -184,7 +184,8 @@ private:
     bool m_unsaved = false;
     bool m_throwing = false;
     bool m_tried = false;  ///< storing what is unsaved was tried
-    std::map<std::string, recovery::Urgency> m_read;  ///< by key: warnings read before their entry was saved
+    bool m_unkept = false;  ///< what was typed last could not be kept: it is on this page alone
+    std::map<std::pair<recovery::EntryId, std::string>, recovery::Urgency> m_read;  ///< warnings read before their entry was saved
 };
 
 }  // namespace ebbline::diaryapp

@@ -44,6 +44,7 @@ void EntryBoard::discard()
         Q_EMIT changed();
         return;
     }
+    m_unkept = false;
     Q_EMIT left();
 }
 

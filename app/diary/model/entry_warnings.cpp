@@ -9,7 +9,7 @@ namespace ebbline::diaryapp {
 /// Whatever of it asks for a call and was not read yet takes the page, most urgent first, before anything is saved.
 void EntryBoard::warnOf(std::vector<triage::Finding> findings)
 {
-    if (std::ranges::none_of(findings, [this](const triage::Finding& finding) { return isNews(finding); }))
+    if (std::ranges::none_of(findings, [this](const triage::Finding& finding) { return isNews(m_entry.id, finding); }))
         return;
     m_findings = std::move(findings);
     m_unsaved = true;
@@ -17,14 +17,22 @@ void EntryBoard::warnOf(std::vector<triage::Finding> findings)
     Q_EMIT notSaved();
 }
 
-bool EntryBoard::isNews(const triage::Finding& finding) const
+bool EntryBoard::isNews(const recovery::EntryId& entry, const triage::Finding& finding) const
 {
-    return finding.urgency <= recovery::Urgency::callNow && !isRead(finding) && !m_home.diary().isConfirmed(finding);
+    return finding.urgency <= recovery::Urgency::callNow && !isRead(entry, finding) && !m_home.diary().isConfirmed(finding);
 }
 
-bool EntryBoard::isRead(const triage::Finding& finding) const
+namespace {
+
+/// What a warning is told apart by while its entry is typed. A trigger's key has the moment, which moves as long as the entry's
+/// lies ahead of the clock.
+const std::string& nameOf(const triage::Finding& finding) { return finding.entry ? finding.key : finding.subject; }
+
+}  // namespace
+
+bool EntryBoard::isRead(const recovery::EntryId& entry, const triage::Finding& finding) const
 {
-    const auto found = m_read.find(finding.key);
+    const auto found = m_read.find({entry, nameOf(finding)});
     return found != m_read.end() && found->second <= finding.urgency;
 }
 
@@ -32,41 +40,45 @@ void EntryBoard::setRead()
 {
     if (m_unsaved && !m_tried)
         for (const triage::Finding& finding : m_findings)
-            m_read.insert_or_assign(finding.key, finding.urgency);
+            m_read.insert_or_assign({m_entry.id, nameOf(finding)}, finding.urgency);
     m_unsaved = false;
 }
 
 bool EntryBoard::isLoudSaved() const
 {
     return std::ranges::any_of(m_findings, [this](const triage::Finding& finding) {
-        return finding.urgency <= recovery::Urgency::callNow && !isRead(finding);
+        return finding.urgency <= recovery::Urgency::callNow && !isRead(m_entry.id, finding);
     });
 }
 
-/// What is typed in raises a call that nobody has read.
-std::vector<triage::Finding> EntryBoard::unreadOf(const Result<patient::Draft>& kept) const
+/// What an entry raises as far as it is typed, if that asks for a call that nobody has read; else nothing.
+std::vector<triage::Finding> EntryBoard::unreadOf(recovery::Entry typed) const
 {
-    if (!kept)
-        return {};
-    recovery::Entry typed = kept->entry;
     typed.temperature.reset();  // it may be half typed
     std::vector<triage::Finding> findings = m_home.diary().judged(typed);
-    if (std::ranges::none_of(findings, [this](const triage::Finding& finding) { return isNews(finding); }))
+    if (std::ranges::none_of(findings, [&](const triage::Finding& finding) { return isNews(typed.id, finding); }))
         return {};
     return findings;
 }
 
 bool EntryBoard::reopenLoud()
 {
-    if (auto fresh = unreadOf(m_home.diary().draft()); !fresh.empty() && open(Place::asLeft)) {
-        warnOf(std::move(fresh));
-        return true;
-    }
-    const auto correction = m_home.diary().correctionDraft();
-    if (auto corrected = unreadOf(correction); !corrected.empty() && amend(correction->entry.id)) {
-        warnOf(std::move(corrected));
-        return true;
-    }
+    // What could not be kept is on the page alone.
+    if (m_unkept)
+        if (auto here = unreadOf(m_entry); !here.empty()) {
+            warnOf(std::move(here));
+            return true;
+        }
+    if (const auto kept = m_home.diary().draft())
+        if (auto fresh = unreadOf(kept->entry); !fresh.empty() && open(Place::asLeft)) {
+            warnOf(std::move(fresh));
+            return true;
+        }
+    if (const auto kept = m_home.diary().correctionDraft())
+        if (auto corrected = unreadOf(kept->entry); !corrected.empty() && amend(kept->entry.id)) {
+            warnOf(std::move(corrected));
+            return true;
+        }
     return false;
 }
 

@@ -103,7 +103,7 @@ QString MineBoard::loss() const
     const auto photos = m_home.diary().photos();
     if (const auto only = std::ranges::count_if(photos, [](const patient::PhotoView& view) { return view.here && !view.received; }); only > 0)
         lines << tr("%n photograph(s) are only on this phone and would be lost.", "", static_cast<int>(only));
-    if (const auto outlook = m_home.diary().outlook(); outlook && outlook->waitingSince)
+    if (m_home.diary().wordsWait())
         lines << (today.waiting > 0 ? tr("A note or an answer that still waits on this phone would be lost too.")
                                     : tr("Something else that you wrote still waits on this phone and would be lost."));
     return lines.join(QLatin1Char(' '));

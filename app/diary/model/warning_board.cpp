@@ -56,7 +56,7 @@ void WarningBoard::keepOverLock()
     if (!isLoud())
         return;
     const recovery::Urgency most = m_findings.front().urgency;
-    std::erase_if(m_findings, [most](const triage::Finding& finding) { return finding.urgency != most; });
+    std::erase_if(m_findings, [most](const triage::Finding& finding) { return finding.urgency != most && handsOn(finding).isEmpty(); });
     for (triage::Finding& finding : m_findings)
         if (auto* warning = std::get_if<warnings::Finding>(&finding.what))
             warning->reasons.clear();
@@ -117,11 +117,10 @@ QString WarningBoard::reason() const
     if (m_keptOverLock)
         return {};
     QStringList lines;
-    for (const triage::Finding& finding : m_findings) {
-        const QString reason = adviceFor(finding, m_settings.isFahrenheit()).reason;
-        if (!lines.contains(reason))
-            lines << reason;
-    }
+    for (const triage::Finding& finding : m_findings)
+        for (const QString& line : adviceFor(finding, m_settings.isFahrenheit()).reason.split(QLatin1Char('\n')))
+            if (!lines.contains(line))
+                lines << line;
     return lines.join(QLatin1Char('\n'));
 }
 

@@ -117,7 +117,8 @@ TEST_CASE("a number is dialled as it is meant, however it is written", "[diary][
         std::pair("(0)30 1234", "0301234"), std::pair("030 12+34", "0301234"),
         std::pair("030 12 / 0171 34", "03012"), std::pair("030 123456 / 57", "030123456"), std::pair("+49 30 12; +49 171 34", "+493012"),
         std::pair("030 12, 0171 34", "03012"), std::pair("day / 030 12", "03012"), std::pair("030/1234567", "0301234567"),
-        std::pair("030/+49171", "030"), std::pair("٠٣٠ ١٢٣٤", "0301234"), std::pair("٠٣٠ ١٢، ٠١٧١ ٣٤", "03012"),
+        std::pair("030/+49171", "030"), std::pair("+49/30/1234", "+49301234"), std::pair("0049/30/1234", "0049301234"),
+        std::pair("035341/1234", "0353411234"), std::pair("٠٣٠ ١٢٣٤", "0301234"), std::pair("٠٣٠ ١٢، ٠١٧١ ٣٤", "03012"),
         std::pair("＋８６ （０）１０ １２", "+861012"), std::pair("\u2066+00 555\u2069", "+00555"), std::pair("", ""), std::pair("none", ""));
     CAPTURE(written);
     CHECK(diaryapp::dialable(QString::fromUtf8(written)).toStdString() == dialled);

@@ -253,3 +253,31 @@ TEST_CASE("two unread warnings of what was typed come one after the other, each 
     program->openToday();
     CHECK(program->page() == Page::today);
 }
+
+TEST_CASE("a warning that was read is not new again because the phone's clock was set back", "[diary][warning]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    int day = 0;
+    for (const int points : {4, 3, 2, 1, 1, 1}) {
+        patient.goTo(day++, 18);
+        DemoPatient::tell(*program, points);
+        REQUIRE(program->page() == Page::today);
+    }
+    patient.goTo(day, 18);
+    program->openEntry();
+    auto& entry = *program->entry();
+    while (entry.step() == EntryBoard::Step::Score) {
+        for (const auto side : {recovery::Side::left, recovery::Side::right})
+            entry.answer(static_cast<int>(side), 6);
+        entry.next();
+    }
+    patient.goTo(day, 9);  // what was typed lies ahead now
+    program->openCall();
+    REQUIRE(program->page() == Page::warning);
+    program->warning()->confirm();
+    patient.goTo(day, 9, 5);
+    program->openCall();
+    CHECK(program->page() == Page::call);
+}

@@ -130,6 +130,8 @@ TEST_CASE("deleting says what would be lost, asks again, and leaves nothing that
     DemoPatient::tell(*program, 4);
     program->openMine();
     auto& mine = *program->mine();
+    CHECK(mine.loss() == QLatin1String("1 entry is only on this phone and would be lost."));
+    REQUIRE(program->history()->writeNote(QStringLiteral("May I wash my hair?")));
     CHECK(mine.loss() == QLatin1String("1 entry is only on this phone and would be lost. A note or an answer that still waits on this phone would be lost too."));
 
     mine.deleteAll(passphrase);  // not asked yet

@@ -128,6 +128,26 @@ TEST_CASE("a warning takes the page although nothing could be saved, and says th
     CHECK(program->page() == Page::today);
 }
 
+TEST_CASE("what a full phone could not keep is warned of when she leaves the page", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    program->openEntry();
+    while (program->entry()->step() == diaryapp::EntryBoard::Step::Score)
+        program->entry()->next();
+    const FullDisk full;
+    program->entry()->tick(static_cast<int>(Sign::breathing), true);
+    REQUIRE_FALSE(program->entry()->problem().isEmpty());
+
+    program->openCall();
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->isEmergency());
+    program->warning()->confirm();
+    program->openCall();
+    CHECK(program->page() == Page::call);
+}
+
 TEST_CASE("a warning that could not be saved outlives a lock as well", "[diary][warning][safety]")
 {
     DemoPatient patient;
