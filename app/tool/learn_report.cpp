@@ -1,6 +1,6 @@
 #include "app/tool/learn_report.h"
 
-#include "app/tool/stats_parts.h"
+#include "app/tool/number_words.h"
 
 #include <nlohmann/json.hpp>
 

@@ -2,7 +2,7 @@
 
 #include "app/tool/learn_report.h"
 
-#include "app/tool/stats_parts.h"
+#include "app/tool/number_words.h"
 
 #include "core/clock/iso8601.h"
 
