@@ -143,7 +143,7 @@
         <translation>%1: %2 في يسارك و%3 في يمينك.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>كل شيء معًا: الفرق بين جانبيك %1 من النقاط.</translation>
     </message>
     <message>

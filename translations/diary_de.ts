@@ -143,7 +143,7 @@
         <translation>%1: links %2 und rechts %3.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>Alles zusammen liegen Ihre Seiten %1 Punkte auseinander.</translation>
     </message>
     <message>

@@ -143,8 +143,8 @@
         <translation>%1: %2 on your left and %3 on your right.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
-        <translation>All taken together, your sides are %1 points apart.</translation>
+        <source>All in all, your sides are %1 points apart.</source>
+        <translation>All in all, your sides are %1 points apart.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="95"/>

@@ -143,7 +143,7 @@
         <translation>%1: %2 a su izquierda y %3 a su derecha.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>En conjunto, sus dos lados se diferencian en %1 puntos.</translation>
     </message>
     <message>

@@ -143,7 +143,7 @@
         <translation>%1 : %2 à votre gauche et %3 à votre droite.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>Dans l&apos;ensemble, vos deux côtés sont à %1 points d&apos;écart.</translation>
     </message>
     <message>

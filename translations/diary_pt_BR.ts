@@ -143,7 +143,7 @@
         <translation>%1: %2 à sua esquerda e %3 à sua direita.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>No conjunto, seus dois lados diferem em %1 pontos.</translation>
     </message>
     <message>

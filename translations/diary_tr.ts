@@ -143,7 +143,7 @@
         <translation>%1: solunuzda %2, sağınızda %3.</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>Hepsi birlikte, iki yanınız arasında %1 puan fark var.</translation>
     </message>
     <message>

@@ -143,7 +143,7 @@
         <translation>%1：左侧 %2，右侧 %3。</translation>
     </message>
     <message>
-        <source>All taken together, your sides are %1 points apart.</source>
+        <source>All in all, your sides are %1 points apart.</source>
         <translation>总体来看，您的左右两侧相差 %1 分。</translation>
     </message>
     <message>

@@ -181,6 +181,8 @@ TEST_CASE("a note that is too long shows as it is kept, and says that it is full
         REQUIRE(field->setProperty("text", typed));
         CHECK(field->property("text").toString() == shown);
         CHECK(program->entry()->note() == shown);
+        CHECK(program->entry()->noteProblem() == QLatin1String("The note is full. What comes after this is not kept."));
+        screens::settle(window);
         CHECK(screens::named(window, program->entry()->noteProblem()) != nullptr);
     }
 }

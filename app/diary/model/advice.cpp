@@ -96,7 +96,7 @@ QString reasonOf(const triggers::Finding& finding)
         const QString sides = said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
         // A line of its own: two findings may say the first alike, and it is said once.
         return finding.numbers.contains("apart")
-                   ? sides + QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "All taken together, your sides are %1 points apart.")).arg(number(finding, "apart"))
+                   ? sides + QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "All in all, your sides are %1 points apart.")).arg(number(finding, "apart"))
                    : sides;
     }
     case slowRecovery:

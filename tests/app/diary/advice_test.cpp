@@ -146,5 +146,5 @@ TEST_CASE("sides that part are told by the symptom that shows it and by how far 
     filling.what = sides;
 
     CHECK(diaryapp::adviceFor({filling, one}, false).reason
-          == QLatin1String("Pain: 8 on your left and 3 on your right.\nAll taken together, your sides are 9 points apart."));
+          == QLatin1String("Pain: 8 on your left and 3 on your right.\nAll in all, your sides are 9 points apart."));
 }

@@ -1,4 +1,5 @@
 // A warning waits for nothing: neither for the rest of the entry, nor for a temperature that is none, nor for storage.
+#include "tests/app/full_disk.h"
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -8,6 +9,7 @@ using namespace ebbline;
 using diaryapp::EntryBoard;
 using recovery::Sign;
 using screens::DemoPatient;
+using tests::FullDisk;
 using Page = app::DiaryProgram::Page;
 
 namespace {
@@ -280,4 +282,42 @@ TEST_CASE("a warning that was read is not new again because the phone's clock wa
     patient.goTo(day, 9, 5);
     program->openCall();
     CHECK(program->page() == Page::call);
+}
+
+TEST_CASE("what a full phone could not keep is warned of when she leaves the page", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    program->openEntry();
+    while (program->entry()->step() == diaryapp::EntryBoard::Step::Score)
+        program->entry()->next();
+    const FullDisk full;
+    program->entry()->tick(static_cast<int>(Sign::breathing), true);
+    REQUIRE_FALSE(program->entry()->problem().isEmpty());
+
+    program->openCall();
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->isEmergency());
+    program->warning()->confirm();
+    program->openCall();
+    CHECK(program->page() == Page::call);
+}
+
+TEST_CASE("what her hands can do about a milder warning is said beside the emergency, and nothing milder than that", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openEntry();
+    auto& entry = *program->entry();
+    while (entry.step() == diaryapp::EntryBoard::Step::Score)
+        entry.next();
+    for (const Sign sign : {Sign::breathing, Sign::bleeding, Sign::faceWeakness})
+        entry.tick(static_cast<int>(sign), true);
+    entry.signsDone();
+
+    auto& board = *program->warning();
+    REQUIRE(board.isEmergency());
+    CHECK(board.doNow().endsWith(QLatin1String("Keep pressing with a clean cloth.")));
+    CHECK_FALSE(board.doNow().contains(QLatin1String("numbing")));
 }

@@ -1,4 +1,5 @@
 // Warnings: at once, without a network, never softened, and gone only when they were read.
+#include "tests/app/full_disk.h"
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -7,12 +8,10 @@
 
 #include <QDesktopServices>
 
-#include <csignal>
-#include <sys/resource.h>
-
 using namespace ebbline;
 using recovery::Sign;
 using screens::DemoPatient;
+using tests::FullDisk;
 using Page = app::DiaryProgram::Page;
 
 namespace {
@@ -31,29 +30,6 @@ void restart(DemoPatient& patient, std::unique_ptr<app::DiaryProgram>& program)
     program = patient.program(QStringLiteral("en"));
     REQUIRE(program->home().unlock(bytes::viewOf(DemoPatient::passphrase)));
 }
-
-/// While it lives, no file of this process takes another byte.
-class FullDisk {
-public:
-    FullDisk()
-    {
-        m_before = std::signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &m_limit);
-        const rlimit none{0, m_limit.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &none);
-    }
-    ~FullDisk()
-    {
-        setrlimit(RLIMIT_FSIZE, &m_limit);
-        std::signal(SIGXFSZ, m_before);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-private:
-    rlimit m_limit{};
-    void (*m_before)(int) = nullptr;
-};
 
 /// Takes the place of the phone's dialler.
 class Dialler : public QObject {
@@ -126,26 +102,6 @@ TEST_CASE("a warning takes the page although nothing could be saved, and says th
     CHECK(program->home().diary().history().size() == 1);
     program->warning()->confirm();
     CHECK(program->page() == Page::today);
-}
-
-TEST_CASE("what a full phone could not keep is warned of when she leaves the page", "[diary][warning][safety]")
-{
-    DemoPatient patient;
-    auto program = patient.joined(QStringLiteral("en"));
-    patient.setOffline(true);
-    program->openEntry();
-    while (program->entry()->step() == diaryapp::EntryBoard::Step::Score)
-        program->entry()->next();
-    const FullDisk full;
-    program->entry()->tick(static_cast<int>(Sign::breathing), true);
-    REQUIRE_FALSE(program->entry()->problem().isEmpty());
-
-    program->openCall();
-    REQUIRE(program->page() == Page::warning);
-    CHECK(program->warning()->isEmergency());
-    program->warning()->confirm();
-    program->openCall();
-    CHECK(program->page() == Page::call);
 }
 
 TEST_CASE("a warning that could not be saved outlives a lock as well", "[diary][warning][safety]")
@@ -321,24 +277,6 @@ TEST_CASE("the most urgent says what to do; the reasons name everything", "[diar
     CHECK_FALSE(board.doNow().contains(QLatin1String("If nobody answers within 30 minutes")));
     CHECK(board.reason().contains(QLatin1String("My tongue or throat swells")));
     CHECK(board.reason().contains(QLatin1String("The end of a thread shows through the skin.")));
-}
-
-TEST_CASE("what her hands can do about a milder warning is said beside the emergency, and nothing milder than that", "[diary][warning][safety]")
-{
-    DemoPatient patient;
-    auto program = patient.joined(QStringLiteral("en"));
-    program->openEntry();
-    auto& entry = *program->entry();
-    while (entry.step() == diaryapp::EntryBoard::Step::Score)
-        entry.next();
-    for (const Sign sign : {Sign::breathing, Sign::bleeding, Sign::faceWeakness})
-        entry.tick(static_cast<int>(sign), true);
-    entry.signsDone();
-
-    auto& board = *program->warning();
-    REQUIRE(board.isEmergency());
-    CHECK(board.doNow().endsWith(QLatin1String("Keep pressing with a clean cloth.")));
-    CHECK_FALSE(board.doNow().contains(QLatin1String("numbing")));
 }
 
 TEST_CASE("fever is said with its value, in the digits of the language", "[diary][warning]")
