@@ -28,6 +28,12 @@ ApplicationWindow {
     Binding { target: Theme; property: "bodySize"; value: 17 }
     Binding { target: Theme; property: "targetSize"; value: 48 }
 
+    // The phone's own way back, on the pages that have one.
+    Shortcut {
+        sequences: ["Back"]
+        enabled: root.program.backShown
+        onActivated: root.program.back()
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.bottomMargin: root.program.keyboardHeight

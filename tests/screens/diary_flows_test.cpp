@@ -316,3 +316,23 @@ TEST_CASE("a program that ends takes its charts with it, while they still have a
     CHECK(qApp->findChildren<QQuickItem*>(QString(), Qt::FindDirectChildrenOnly).isEmpty());
     CHECK(ear.take() == "");
 }
+
+TEST_CASE("the phone's own key for back does what Back does, from question to question and to the day", "[diary][flows]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    open(*program);
+    program->openEntry();
+    program->entry()->next();
+    const QString second = program->entry()->question();
+    screens::settle(*program->window());
+    QTest::keyClick(program->window(), Qt::Key_Back);
+    CHECK(program->entry()->question() != second);
+    QTest::keyClick(program->window(), Qt::Key_Back);
+    CHECK(program->page() == app::DiaryProgram::Page::today);
+    program->openSettings();
+    program->openReminders();
+    screens::settle(*program->window());
+    QTest::keyClick(program->window(), Qt::Key_Back);
+    CHECK(program->page() == app::DiaryProgram::Page::settings);
+}
