@@ -289,9 +289,7 @@ TEST_CASE("what a full phone could not keep is warned of when she leaves the pag
     DemoPatient patient;
     auto program = patient.joined(QStringLiteral("en"));
     patient.setOffline(true);
-    program->openEntry();
-    while (program->entry()->step() == diaryapp::EntryBoard::Step::Score)
-        program->entry()->next();
+    tickAll(*program, {});
     const FullDisk full;
     program->entry()->tick(static_cast<int>(Sign::breathing), true);
     REQUIRE_FALSE(program->entry()->problem().isEmpty());
@@ -308,13 +306,8 @@ TEST_CASE("what her hands can do about a milder warning is said beside the emerg
 {
     DemoPatient patient;
     auto program = patient.joined(QStringLiteral("en"));
-    program->openEntry();
-    auto& entry = *program->entry();
-    while (entry.step() == diaryapp::EntryBoard::Step::Score)
-        entry.next();
-    for (const Sign sign : {Sign::breathing, Sign::bleeding, Sign::faceWeakness})
-        entry.tick(static_cast<int>(sign), true);
-    entry.signsDone();
+    tickAll(*program, {Sign::breathing, Sign::bleeding, Sign::faceWeakness});
+    program->entry()->signsDone();
 
     auto& board = *program->warning();
     REQUIRE(board.isEmergency());

@@ -149,6 +149,17 @@ struct ClinicWorld {
                         {{recovery::Symptom::swelling, recovery::Side::right}, *recovery::Score::of(swellingRight)}};
         return entry;
     }
+
+    /// Thirty hours after the treatment she tells of thick fluid, and the desk has heard of it.
+    void tellOfFluid(patient::Diary& phone)
+    {
+        clock.advance(std::chrono::hours(30));
+        auto entry = entryOf(phone, 3, 3);
+        entry.present = {recovery::Sign::thickFluid};
+        REQUIRE(phone.record(entry));
+        syncPhone(phone);
+        syncDesk();
+    }
 };
 
 }  // namespace ebbline::test

@@ -185,12 +185,7 @@ TEST_CASE("a visit that is brought forward reaches the phone with its reminder, 
     test::ClinicWorld world;
     const auto course = world.treat();
     patient::Diary& phone = world.join(course);
-    world.clock.advance(30h);
-    auto entry = world.entryOf(phone, 3, 3);
-    entry.present = {recovery::Sign::thickFluid};
-    REQUIRE(phone.record(entry));
-    world.syncPhone(phone);
-    world.syncDesk();
+    world.tellOfFluid(phone);
     const auto agreed = phone.today().followUp;
     const auto openedAt = world.desk.course(course)->state->openedAt;
     const std::vector<std::string> keys{world.desk.queue().front().findings.front().key};

@@ -110,12 +110,7 @@ TEST_CASE("only an act with an outcome takes a finding out of the queue", "[stor
     test::ClinicWorld world;
     const auto course = world.treat();
     patient::Diary& phone = world.join(course);
-    world.clock.advance(30h);
-    auto entry = world.entryOf(phone, 3, 3);
-    entry.present = {recovery::Sign::thickFluid};
-    REQUIRE(phone.record(entry));
-    world.syncPhone(phone);
-    world.syncDesk();
+    world.tellOfFluid(phone);
     REQUIRE(world.desk.queue().size() == 1);
     const std::string key = world.desk.queue().front().findings.front().key;
 
