@@ -25,12 +25,7 @@ std::string what(const Finding& finding)
     return symptom;
 }
 
-/// A finding of no side is one over all symptoms: the score that stands for them may be a usual one.
-bool isOverall(const Finding& finding)
-{
-    return finding.stream.side == recovery::Side::none;
-}
-
+/// The score that stands for all symptoms may be a usual one.
 std::string overall(const Finding& finding, const std::string& says, const std::string& score)
 {
     return "all symptoms together " + says + " on day " + std::to_string(finding.day) + ", among them "
@@ -70,6 +65,14 @@ std::string grounds(const Finding& finding)
 }
 
 }  // namespace
+
+bool isOverall(const Finding& finding)
+{
+    if (const auto marked = finding.numbers.find("overall"); marked != finding.numbers.end())
+        return marked->second != 0;
+    return finding.stream.side == recovery::Side::none
+           && (finding.trigger == Trigger::level || finding.trigger == Trigger::slowRecovery);
+}
 
 std::string explain(const Finding& finding)
 {
