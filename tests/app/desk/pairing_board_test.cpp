@@ -122,8 +122,27 @@ TEST_CASE("digits that differ link nothing", "[desk][pairing]")
 
     room.board().refuse();
 
-    CHECK(room.board().isChoosing());
+    CHECK(room.board().isEnded());
+    CHECK(room.board().isAlarming());
+    CHECK(room.board().title() == QLatin1String("Stop: the numbers were not the same"));
+    CHECK(room.board().text().contains(QLatin1String("Nothing was linked. Make a new code")));
+    CHECK(room.board().number().isEmpty());
+    room.board().poll();
+    CHECK(room.board().title() == QLatin1String("Stop: the numbers were not the same"));
     CHECK_FALSE(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+    room.board().again();
+    CHECK(room.board().isChoosing());
+    CHECK_FALSE(room.board().isAlarming());
+}
+
+TEST_CASE("a code that is called off is over without a word", "[desk][pairing]")
+{
+    Room room;
+    room.board().start();
+    REQUIRE(room.board().isCodeShown());
+    room.board().refuse();
+    CHECK(room.board().isChoosing());
+    CHECK_FALSE(room.board().isAlarming());
 }
 
 TEST_CASE("a code that two phones used raises an alarm and links neither", "[desk][pairing]")
