@@ -130,6 +130,7 @@ public:
         bool tls = true;
         bytes::Array<32> keyHash{};
         std::string address() const { return (tls ? "https://" : "http://") + host; }
+        bool operator==(const Hub&) const = default;
     };
     std::optional<Hub> hub() const;
 

@@ -53,7 +53,7 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
     connect(&workplace, &Workplace::openChanged, this, [this] {
         m_pulse.end();  // an answer to a run before the lock finds nobody
         m_courier.reset();
-        m_courierAddress.clear();
+        m_courierHub.reset();
         m_lastHeard.reset();
         m_problem.reset();
         if (m_workplace.isOpen()) {
@@ -108,11 +108,11 @@ sync::Courier* HubWatch::courier()
     if (!hub) {
         return nullptr;
     }
-    if (!m_courier || hub->address() != m_courierAddress) {
+    if (!m_courier || hub != m_courierHub) {
         m_pulse.dropCourier();
         auto way = m_maker(*hub);
         m_courier = way ? std::make_unique<ListeningCourier>(std::move(way)) : nullptr;
-        m_courierAddress = hub->address();
+        m_courierHub = hub;
     }
     return m_courier.get();
 }

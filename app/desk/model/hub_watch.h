@@ -79,7 +79,7 @@ private:
 
     Workplace& m_workplace;
     CourierMaker m_maker;
-    std::string m_courierAddress;
+    std::optional<desk::Desk::Hub> m_courierHub;  ///< what the courier was made from, all of it
     std::unique_ptr<ListeningCourier> m_courier;
     std::optional<clock::Moment> m_lastHeard;
     std::optional<Error> m_problem;
