@@ -82,6 +82,11 @@ Done Vault::noteRolledBack(const envelope::MailboxId& mailbox)
     return m_inside->noteStanding(mailbox, m_inside->device, "rolled_back", 1);
 }
 
+Done Vault::notePeerOlder(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer)
+{
+    return m_inside->noteStanding(mailbox, peer, "rolled_back", 1);
+}
+
 Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const
 {
     Standing found;
@@ -98,7 +103,8 @@ Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const
         }
         found.gap = found.gap || row.integer(2) != 0;
         found.fork = found.fork || row.integer(3) != 0;
-        found.rolledBack = found.rolledBack || row.integer(4) != 0;
+        bool& older = own ? found.rolledBack : found.peerOlder;
+        older = older || row.integer(4) != 0;
         found.refused += static_cast<std::size_t>(row.integer(5));
         return {};
     });

@@ -215,6 +215,14 @@ QString HubWatch::trouble() const
     if (m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
     }
+    if (m_desks.olderHere > 0) {
+        texts << tr("This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. "
+                    "Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.");
+    }
+    if (m_desks.older > 0) {
+        texts << tr("Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. "
+                    "Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.");
+    }
     if (m_desks.forked > 0) {
         texts << tr("Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.");
     }

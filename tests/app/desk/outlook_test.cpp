@@ -122,6 +122,12 @@ TEST_CASE("what came of another desk is said of a desk, and ends with that desk"
     REQUIRE(it.vault().noteFork(channel.mailbox, colleague));
     CHECK(it.hub().trouble().startsWith(QLatin1String("Another desk of yours sent two different histories.")));
     CHECK_FALSE(it.hub().trouble().contains(QLatin1String("patient")));
+    REQUIRE(it.vault().notePeerOlder(channel.mailbox, colleague));
+    CHECK(it.hub().trouble().startsWith(QLatin1String("Another desk of yours says that it was put back to an older copy of itself. What is written there now does "
+                                                      "not arrive here. Copy it by hand. Then,")));
+    CHECK(it.hub().trouble().contains(QLatin1String("two different histories")));
+    REQUIRE(it.vault().noteRolledBack(channel.mailbox));
+    CHECK(it.hub().trouble().startsWith(QLatin1String("This desk was put back to an older copy: another desk of yours holds more from it than the desk does.")));
     channel.ended = true;
     REQUIRE(it.vault().putChannel(channel));
     CHECK(it.hub().trouble().toStdString() == "");
