@@ -215,6 +215,8 @@ public:
     Result<Kept> quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
     static constexpr std::size_t mostQuarantined = 200;
     std::size_t quarantined(const envelope::MailboxId& mailbox) const;
+    /// Of those the ones under a sender's name that could not be read or verified, whatever came before them. \returns Reason::storageFailed.
+    Result<std::size_t> unreadable(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
 
     Result<Standing> standing(const envelope::MailboxId& mailbox) const;
     /// The hash of the envelope with this number, sealed here or accepted; empty if none is known.

@@ -76,6 +76,7 @@ Q_SIGNALS:
 private:
     void finished(const sync::Report& report);
     std::size_t setApart() const;  ///< of all mailboxes, now
+    static QString listText(const QStringList& names);  ///< the first of them, and how many more
 
     Workplace& m_workplace;
     CourierMaker m_maker;
@@ -85,6 +86,7 @@ private:
     std::optional<Error> m_problem;
     std::size_t m_quarantined = 0;  ///< set apart since the program began, and still
     bool m_newer = false;           ///< something that arrived cannot be read here
+    QStringList m_newerOf;          ///< of which patients that is, with how much
     PhoneOutlooks::Count m_phones;
     sync::OtherDesks m_desks;
     std::vector<sync::Refusal> m_refused;

@@ -205,7 +205,9 @@ TEST_CASE("what a newer program on a phone wrote cannot be shown, and the desk s
     it.phone.syncNow(it.hub.courier, [](const sync::Report&) {});
     it.program->hub()->syncNow();
     CHECK(it.says("Some of what arrived was written by a newer program and cannot be shown here. Update this desk. "
-                  "Until then call patients whose phone was updated."));
+                  "Until then call patients whose phone was updated. It is of: Petra Halden (1)."));
+    it.program->openCourse(deskapp::keyOf(it.course));
+    CHECK(it.program->course()->reach().contains(QLatin1String("1 thing in this course was written by a newer program and cannot be shown here.")));
     // It stands for as long as it is so, and not only until the program is opened anew.
     it.program->lock();
     CHECK_FALSE(it.says("newer program"));
