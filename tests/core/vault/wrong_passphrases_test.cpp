@@ -43,8 +43,10 @@ public:
         case 4: pass(span); break;
         case 5:
             // It is counted, and the program ends before it is made.
-            if (AttemptGuard(m_folder.path()).begin(m_clock.readings()))
-                count(), ++crashes;
+            if (AttemptGuard(m_folder.path()).begin(m_clock.readings())) {
+                count();
+                ++crashes;
+            }
             break;
         default: attempt(m_random() % 12 == 0);
         }
