@@ -3586,6 +3586,29 @@
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>ساعة هذا الحاسوب متأخرة بنحو %1: اضبطها من فضلك.</translation>
         </message>
+        <message>
+            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند مكتب آخر من مكاتبكم من هذا المكتب أكثر مما عند المكتب نفسه. ما يُكتب هنا الآن لا يصل إلى هناك. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>يقول مكتب آخر من مكاتبكم إنه أُعيد إلى نسخة قديمة من نفسه. ما يُكتب هناك الآن لا يصل إلى هنا. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>وهو من: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>لا يمكن هنا قراءة رسائل من هواتف هؤلاء المرضى: %1. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3788,6 +3811,14 @@
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>يرفض المحور الهاتف المفقود فور تأكيد الجديد، أو على الفور إذا أنهيته فقط. وما لم يرسله يبقى غير معروف. ويتلقى الهاتف الجديد المفكرة كلها. وتبقى الصور لدى العيادة.</translation>
+        </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>توقّف: لم يكن الرقمان متطابقين</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>ربما استخدم شخص آخر الرمز أولًا. لم يُربط شيء. أنشئ رمزًا جديدًا بعيدًا عن أعين الآخرين.</translation>
         </message>
     </context>
     <context>
@@ -7453,6 +7484,33 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>المحور لا يقبل ما يرسله هذا المكتب: %1. يبقى هنا ويعاد إرساله. أخبر من يدير المحور.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <translation>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة رسالة واحدة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة رسالتين من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسائل من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>كُتب %Ln شيء في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب شيء واحد في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب شيئان في هذا المسار ببرنامج أحدث ولا يمكن عرضهما هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتبت %Ln أشياء في هذا المسار ببرنامج أحدث ولا يمكن عرضها هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب %Ln شيئًا في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب %Ln شيء في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

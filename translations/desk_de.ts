@@ -3434,6 +3434,29 @@
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>Die Uhr dieses Rechners geht etwa %1 nach: Bitte stellen Sie sie.</translation>
         </message>
+        <message>
+            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein anderes Ihrer Pulte hat mehr von ihm als das Pult selbst. Was jetzt hier geschrieben wird, kommt dort nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Ein anderes Ihrer Pulte sagt, dass es auf einen älteren Stand seiner selbst zurückgesetzt wurde. Was dort jetzt geschrieben wird, kommt hier nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Es ist von: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Nachrichten von den Telefonen dieser Patienten lassen sich hier nicht lesen: %1. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, koppeln Sie das Telefon neu.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3632,6 +3655,14 @@
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>Der Hub lehnt das verlorene Telefon ab, sobald das neue bestätigt ist, oder sofort, wenn Sie es nur beenden. Was es nicht gesendet hat, bleibt unbekannt. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis.</translation>
+        </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Halt: die Zahlen waren nicht gleich</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Vielleicht hat jemand anders den Code zuerst verwendet. Nichts wurde verbunden. Erstellen Sie einen neuen, den niemand sonst sieht.</translation>
         </message>
     </context>
     <context>
@@ -7101,6 +7132,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>Der Hub nimmt nicht an, was dieses Pult sendet: %1. Es bleibt hier und wird wieder versucht. Sagen Sie es dem, der den Hub betreibt.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <translation>
+                <numerusform>%Ln Nachricht des Telefons lässt sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, koppeln Sie das Telefon neu.</numerusform>
+                <numerusform>%Ln Nachrichten des Telefons lassen sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, koppeln Sie das Telefon neu.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln Eintrag in diesem Verlauf wurde mit einem neueren Programm geschrieben und lässt sich hier nicht anzeigen. Aktualisieren Sie dieses Pult, und rufen Sie bis dahin an.</numerusform>
+                <numerusform>%Ln Einträge in diesem Verlauf wurden mit einem neueren Programm geschrieben und lassen sich hier nicht anzeigen. Aktualisieren Sie dieses Pult, und rufen Sie bis dahin an.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

@@ -3434,6 +3434,29 @@
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>El reloj de este ordenador va atrasado unos %1: póngalo en hora, por favor.</translation>
         </message>
+        <message>
+            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Este puesto volvió a una copia anterior: otro de sus puestos tiene más de este puesto que el propio puesto. Lo que se escribe aquí ahora no llega allí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Otro de sus puestos dice que volvió a una copia anterior de sí mismo. Lo que se escribe allí ahora no llega aquí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Es de: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Los mensajes de los teléfonos de estos pacientes no se pueden leer aquí: %1. Llame y pregunte qué se escribió. Si sigue así, vincule de nuevo el teléfono.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3632,6 +3655,14 @@
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>El servidor rechaza el teléfono perdido en cuanto se confirme el nuevo, o enseguida si solo lo da por terminado. Lo que no envió queda sin saberse. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica.</translation>
+        </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Alto: los números no eran iguales</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Quizá otra persona usó antes el código. No se vinculó nada. Cree un código nuevo fuera de la vista de otros.</translation>
         </message>
     </context>
     <context>
@@ -7101,6 +7132,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>El servidor no acepta lo que envía este puesto: %1. Se queda aquí y se intenta de nuevo. Avise a quien administra el servidor.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <translation>
+                <numerusform>%Ln mensaje del teléfono no se puede leer aquí. Llame y pregunte qué se escribió. Si sigue así, vincule de nuevo el teléfono.</numerusform>
+                <numerusform>%Ln mensajes del teléfono no se pueden leer aquí. Llame y pregunte qué se escribió. Si sigue así, vincule de nuevo el teléfono.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln dato de esta evolución se escribió con un programa más nuevo y no se puede mostrar aquí. Actualice este puesto y llame hasta entonces.</numerusform>
+                <numerusform>%Ln datos de esta evolución se escribieron con un programa más nuevo y no se pueden mostrar aquí. Actualice este puesto y llame hasta entonces.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

@@ -3434,6 +3434,29 @@
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
         </message>
+        <message>
+            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Ce poste est revenu à une copie plus ancienne : un autre de vos postes a reçu de lui plus que le poste lui-même ne contient. Ce qui est écrit ici maintenant n’arrive pas là-bas. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Un autre de vos postes dit qu’il est revenu à une copie plus ancienne de lui-même. Ce qui y est écrit maintenant n’arrive pas ici. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Il s’agit de : %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Des messages des téléphones de ces patients ne peuvent pas être lus ici : %1. Appelez et demandez ce qui a été écrit. Si cela dure, associez de nouveau le téléphone.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3632,6 +3655,14 @@
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>Le hub refuse le téléphone perdu dès que le nouveau est confirmé, ou tout de suite si vous y mettez seulement fin. Ce qu’il n’a pas envoyé reste inconnu. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique.</translation>
+        </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Stop : les nombres n’étaient pas les mêmes</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Quelqu’un d’autre a peut-être utilisé le code avant. Rien n’a été relié. Créez un nouveau code à l’abri des regards.</translation>
         </message>
     </context>
     <context>
@@ -7101,6 +7132,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <translation>
+                <numerusform>%Ln message du téléphone ne peut pas être lu ici. Appelez et demandez ce qui a été écrit. Si cela dure, associez de nouveau le téléphone.</numerusform>
+                <numerusform>%Ln messages du téléphone ne peuvent pas être lus ici. Appelez et demandez ce qui a été écrit. Si cela dure, associez de nouveau le téléphone.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln élément de ce suivi a été écrit par un programme plus récent et ne peut pas être affiché ici. Mettez ce poste à jour, et appelez d’ici là.</numerusform>
+                <numerusform>%Ln éléments de ce suivi ont été écrits par un programme plus récent et ne peuvent pas être affichés ici. Mettez ce poste à jour, et appelez d’ici là.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

@@ -3434,6 +3434,29 @@
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>O relógio deste computador está atrasado cerca de %1: acerte-o, por favor.</translation>
         </message>
+        <message>
+            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Esta estação voltou a uma cópia mais antiga: outra de suas estações tem mais dela do que a própria estação. O que é escrito aqui agora não chega lá. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Outra de suas estações diz que voltou a uma cópia mais antiga de si mesma. O que é escrito lá agora não chega aqui. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>É de: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Mensagens dos celulares destes pacientes não podem ser lidas aqui: %1. Ligue e pergunte o que foi escrito. Se continuar assim, vincule o celular de novo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3632,6 +3655,14 @@
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>O servidor recusa o telefone perdido assim que o novo for confirmado, ou na hora se você apenas o encerrar. O que ele não enviou fica sem se saber. O novo telefone recebe o diário inteiro. As fotografias ficam na clínica.</translation>
+        </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Pare: os números não eram iguais</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Outra pessoa pode ter usado o código antes. Nada foi vinculado. Crie um novo código, longe da vista de outros.</translation>
         </message>
     </context>
     <context>
@@ -7101,6 +7132,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>O servidor não aceita o que esta estação envia: %1. Fica aqui e é tentado de novo. Avise quem administra o servidor.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <translation>
+                <numerusform>%Ln mensagem do celular não pode ser lida aqui. Ligue e pergunte o que foi escrito. Se continuar assim, vincule o celular de novo.</numerusform>
+                <numerusform>%Ln mensagens do celular não podem ser lidas aqui. Ligue e pergunte o que foi escrito. Se continuar assim, vincule o celular de novo.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln item deste acompanhamento foi escrito por um programa mais novo e não pode ser mostrado aqui. Atualize esta estação e ligue até lá.</numerusform>
+                <numerusform>%Ln itens deste acompanhamento foram escritos por um programa mais novo e não podem ser mostrados aqui. Atualize esta estação e ligue até lá.</numerusform>
+            </translation>
         </message>
     </context>
     <context>

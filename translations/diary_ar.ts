@@ -1999,6 +1999,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>عنوان العيادة لا يجيب. تحقق من أنك كتبت العنوان الذي تحت الرمز كتابةً صحيحة ومن أن لدى هذا الهاتف شبكة. تواصل اليوميات المحاولة.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>تحوي هذه المفكرة علاجًا، ولا تتسع إلا لواحد. افتح «بياناتي» في الإعدادات. احفظ هناك بياناتك واحذف المفكرة. ثم انضم من جديد.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

@@ -1987,6 +1987,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>Die Adresse der Praxis antwortet nicht. Prüfen Sie, ob Sie die Adresse unter dem Code richtig getippt haben und ob dieses Telefon Netz hat. Das Tagebuch versucht es weiter.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Dieses Tagebuch enthält schon eine Behandlung, und mehr als eine geht nicht. Öffnen Sie „Meine Daten“ in den Einstellungen. Sichern Sie dort Ihre Daten und löschen Sie das Tagebuch. Verbinden Sie sich dann neu.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

@@ -1987,6 +1987,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>La dirección de la clínica no responde. Compruebe que ha escrito bien la dirección que está debajo del código y que este teléfono tiene red. El diario sigue intentándolo.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Este diario ya tiene un tratamiento y solo puede tener uno. Abra «Mis datos» en los ajustes. Guarde allí sus datos y borre el diario. Luego únase de nuevo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

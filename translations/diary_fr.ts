@@ -1987,6 +1987,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>L&apos;adresse de la clinique ne répond pas. Vérifiez que vous avez bien tapé l&apos;adresse sous le code et que ce téléphone a du réseau. Le journal continue d&apos;essayer.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Ce journal contient déjà un traitement et ne peut en contenir qu'un. Ouvrez « Mes données » dans les réglages. Enregistrez-y vos données et effacez le journal. Puis rejoignez de nouveau la clinique.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

@@ -1987,6 +1987,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>O endereço da clínica não responde. Veja se digitou certo o endereço que está abaixo do código e se este celular tem rede. O diário continua tentando.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Este diário já tem um tratamento e só pode ter um. Abra “Os meus dados” nos ajustes. Salve ali os seus dados e apague o diário. Depois entre de novo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

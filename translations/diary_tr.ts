@@ -1984,6 +1984,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>Kliniğin adresi yanıt vermiyor. Kodun altındaki adresi doğru yazdığınızı ve bu telefonun ağı olduğunu kontrol edin. Günlük denemeyi sürdürüyor.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Bu günlükte zaten bir tedavi var ve yalnızca bir tane olabilir. Ayarlarda “Verilerim”i açın. Verilerinizi orada kaydedin ve günlüğü silin. Sonra yeniden katılın.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

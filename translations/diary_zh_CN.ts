@@ -1984,6 +1984,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>诊所的地址没有回应。请检查代码下面的地址有没有输错，以及这部手机有没有网络。日记会继续尝试。</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>这本日记里已有一次治疗，也只能有一次。请在设置中打开“我的数据”。在那里保存您的数据，然后删除日记，再重新加入。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

@@ -29,6 +29,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
 {
     m_pulse.setInterval(m_setup.syncEvery);
     connect(&m_pulse, &pulse::HubPulse::ended, this, &DiaryProgram::afterRun);
+    connect(&m_home, &diaryapp::Home::courierGoes, &m_pulse, &pulse::HubPulse::dropCourier);
     if (!m_setup.language.isEmpty())
         m_settings.setLanguageCode(m_setup.language);
     connect(&m_settings, &diaryapp::DiarySettings::languageChanged, this, &DiaryProgram::applyLanguage);

@@ -130,6 +130,7 @@ public:
         bool tls = true;
         bytes::Array<32> keyHash{};
         std::string address() const { return (tls ? "https://" : "http://") + host; }
+        bool operator==(const Hub&) const = default;
     };
     std::optional<Hub> hub() const;
 
@@ -258,7 +259,9 @@ public:
     void poll(sync::Courier& courier, std::function<void()> changed);
     /// Both read the same number: sign the link and open the course.
     void confirm(sync::Courier& courier, std::function<void()> changed);
+    /// The numbers differ, or it is called off: nothing is linked, and no answer of the hub that is still on its way changes what is said.
     void refuse();
+    bool hasDiffered() const { return m_differed; }  ///< refuse() was called while the numbers were compared
 
     Step step() const { return m_step; }
     std::string qrText() const;
@@ -271,6 +274,7 @@ public:
 
 private:
     void failWith(const Error& error);
+    bool isOver() const;
     Done mayInvite();
     void publish(std::function<void()> changed);
     void takeEnrolment(const bytes::Bytes& body, std::function<void()> changed);
@@ -287,6 +291,7 @@ private:
     Step m_step = Step::idle;
     std::optional<Error> m_problem;
     bool m_clinicUnknown = false;
+    bool m_differed = false;
     struct Inside;
     std::shared_ptr<Inside> m_inside;
 };

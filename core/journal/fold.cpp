@@ -262,10 +262,12 @@ void Journal::add(Operation operation)
     case Fold::Outcome::unknown:
         ++shelf.unknown;
         ++m_state.unknown;
+        noteNotUnderstood(course, shelf);
         return;
     case Fold::Outcome::unreadable:
         ++shelf.unreadable;
         ++m_state.unreadable;
+        noteNotUnderstood(course, shelf);
         return;
     }
 }
@@ -322,7 +324,16 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     }
     m_state.unknown += shelf.unknown;
     m_state.unreadable += shelf.unreadable;
+    noteNotUnderstood(course, shelf);
     noteChange(course);
+}
+
+void Journal::noteNotUnderstood(const recovery::CourseId& course, const Shelf& shelf)
+{
+    if (const std::size_t count = shelf.unknown + shelf.unreadable; count > 0)
+        m_state.notUnderstood.insert_or_assign(course, count);
+    else
+        m_state.notUnderstood.erase(course);
 }
 
 Operation Journal::find(const OperationId& id, const recovery::CourseId& course) const

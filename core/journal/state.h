@@ -111,6 +111,8 @@ struct State {
     std::size_t operations = 0;
     std::size_t unknown = 0;   ///< kept, not understood
     std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted
+    /// Of which courses these are, where any is: unknown and unreadable together. Under the null id what belongs to none.
+    std::map<recovery::CourseId, std::size_t> notUnderstood;
 
     /// The words that are up: with text, and replaced by no other; oldest first. Two that were written at two
     /// desks, of which neither knew, are both up.
@@ -156,6 +158,7 @@ private:
     };
     void refold(const recovery::CourseId& course, Shelf& shelf);
     void noteChange(const recovery::CourseId& course);
+    void noteNotUnderstood(const recovery::CourseId& course, const Shelf& shelf);
     void remove(const OperationId& id);
     Kept cut(Operation operation);
     static Operation whole(const Kept& kept);

@@ -68,12 +68,21 @@ recovery::CourseId Diary::Inside::courseId() const
 {
     recovery::CourseId newest;
     const journal::CourseState* of = nullptr;
-    for (const auto& [id, course] : vault.state().courses)
+    std::size_t opened = 0;
+    for (const auto& [id, course] : vault.state().courses) {
+        opened += course.opened ? 1 : 0;
         if (course.opened && (!of || course.opened->treated.at > of->opened->treated.at)) {
             of = &course;
             newest = id;
         }
-    return newest;
+    }
+    if (opened < 2)
+        return newest;
+    // Of several the one that is written to: what is recorded goes into its mailbox, whichever treatment is the newer.
+    const auto way = link().value_or(std::nullopt);
+    const auto& courses = vault.state().courses;
+    const auto linked = way && !way->ended ? courses.find(way->course) : courses.end();
+    return linked != courses.end() && linked->second.opened ? linked->first : newest;
 }
 
 Result<std::optional<vault::Link>> Diary::Inside::link() const

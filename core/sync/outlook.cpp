@@ -87,6 +87,8 @@ Result<OtherDesks> otherDesksOf(const vault::Vault& vault)
             return fail(standing.error());
         desks.forked += standing->fork ? 1 : 0;
         desks.withheld += standing->gap ? 1 : 0;
+        desks.older += standing->peerOlder ? 1 : 0;
+        desks.olderHere += standing->rolledBack ? 1 : 0;
     }
     return desks;
 }

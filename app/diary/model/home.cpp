@@ -156,9 +156,15 @@ std::optional<records::Contacts> Home::contacts() const
 
 sync::Courier* Home::courier()
 {
-    if (!m_courier && m_diary)
-        if (const auto link = m_diary->link())
-            m_courier = courierTo(link->hub, link->hubKeyHash);
+    const auto link = m_diary ? m_diary->link() : std::nullopt;
+    if (!link)
+        return m_courier.get();
+    if (const std::pair named(link->hub, link->hubKeyHash); !m_courier || named != m_courierHub) {
+        if (m_courier)
+            Q_EMIT courierGoes();
+        m_courier = courierTo(named.first, named.second);
+        m_courierHub = named;
+    }
     return m_courier.get();
 }
 

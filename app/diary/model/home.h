@@ -13,6 +13,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <utility>
 
 namespace ebbline::diaryapp {
 
@@ -69,7 +70,7 @@ public:
     /// Whom to call: from the open diary, or what stays readable while locked.
     std::optional<records::Contacts> contacts() const;
 
-    /// A courier to the hub of the clinic, or to a given one; empty if none can be made.
+    /// A courier to the hub of the clinic as the link names it now, or to a given one; empty if none can be made.
     sync::Courier* courier();
     std::unique_ptr<sync::Courier> courierTo(const std::string& base, const bytes::Array<32>& key) const;
 
@@ -79,6 +80,8 @@ public:
 Q_SIGNALS:
     void openChanged();
     void changed();
+    /// The link names another hub, or another key of it: who uses the courier lets it go.
+    void courierGoes();
 
 private:
     std::filesystem::path m_folder;
@@ -93,6 +96,7 @@ private:
     keystore::SecretKeeper* m_secrets;
     std::optional<patient::Diary> m_diary;
     std::unique_ptr<sync::Courier> m_courier;
+    std::pair<std::string, bytes::Array<32>> m_courierHub;  ///< what it was made from: address and key
 };
 
 }  // namespace ebbline::diaryapp

@@ -171,6 +171,21 @@ TEST_CASE("plain HTTP to another machine is refused with a reason, however the c
     CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
 }
 
+TEST_CASE("a diary that holds a treatment joins no other one, and says what to do", "[diary][join]")
+{
+    screens::DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& board = *program->joining();
+    const auto mailbox = program->home().diary().link()->mailbox;
+    const auto stage = board.stage();
+    board.useText(QStringLiteral("EBP1:ANYTHING"), {});
+    CHECK(board.problem()
+          == QLatin1String("This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. "
+                           "Then join again."));
+    CHECK(board.stage() == stage);
+    CHECK(program->home().diary().link()->mailbox == mailbox);
+}
+
 TEST_CASE("an address that does not answer is said to be checked where it was typed, and only there", "[diary][join]")
 {
     Room room;

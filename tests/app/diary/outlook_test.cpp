@@ -222,3 +222,24 @@ TEST_CASE("a phone that another one replaced says so, and does not go on as if i
     day.program->lock();
     CHECK(today.replaced().isEmpty());
 }
+
+TEST_CASE("the way to the hub follows the link: another address or key of the hub makes it anew, and only they do", "[diary][outlook]")
+{
+    Day day;
+    auto& home = day.program->home();
+    int gone = 0;
+    QObject::connect(&home, &diaryapp::Home::courierGoes, &home, [&] { ++gone; });
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 0);
+    auto link = *home.diary().link();
+    link.hubKeyHash[0] = static_cast<std::uint8_t>(link.hubKeyHash[0] + 1);
+    REQUIRE(home.diary().vault().putLink(link));
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 1);
+    link.hub = "https://other.example";
+    REQUIRE(home.diary().vault().putLink(link));
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 2);
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 2);
+}

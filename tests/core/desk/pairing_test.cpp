@@ -2,6 +2,10 @@
 
 #include "tests/core/desk/clinic_world.h"
 
+#include <catch2/generators/catch_generators.hpp>
+
+#include <utility>
+
 using namespace ebbline;
 using namespace std::chrono_literals;
 using desk::Inviting;
@@ -27,14 +31,17 @@ struct Meeting {
     }
 };
 
-/// Keeps the answers about a nonce until they are let through.
-class SlowNonce final : public sync::Courier {
+bool isNonce(const mailbox::Request& request) { return request.path.ends_with("/nonce"); }
+bool isQuestion(const mailbox::Request& request) { return request.method == "GET" && request.path.starts_with("/v1/offers/"); }
+
+/// Keeps some answers until they are let through.
+class SlowWay final : public sync::Courier {
 public:
-    explicit SlowNonce(test::LoopbackCourier& way) : m_way(way) {}
+    SlowWay(test::LoopbackCourier& way, bool (*isSlow)(const mailbox::Request&)) : m_way(way), m_isSlow(isSlow) {}
 
     void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
     {
-        m_way.send(request, [this, slow = request.path.ends_with("/nonce"), answer](const Result<mailbox::Response>& response) {
+        m_way.send(request, [this, slow = m_isSlow(request), answer](const Result<mailbox::Response>& response) {
             if (slow)
                 held.emplace_back([answer, response] { answer(response); });
             else
@@ -46,6 +53,7 @@ public:
 
 private:
     test::LoopbackCourier& m_way;
+    bool (*m_isSlow)(const mailbox::Request&);
 };
 
 }  // namespace
@@ -86,6 +94,42 @@ TEST_CASE("the thief's number is not the one on the patient's phone", "[pairing]
     meeting.inviting.refuse();
     CHECK(meeting.inviting.step() == Inviting::Step::failed);
     CHECK(meeting.world.desk.vault().links()->empty());
+}
+
+TEST_CASE("an answer that comes after the numbers were refused changes nothing of what is said", "[pairing]")
+{
+    const bool good = GENERATE(true, false);
+    CAPTURE(good);
+    test::ClinicWorld world;
+    SlowWay way(world.courier, isQuestion);
+    Inviting inviting(world.desk, world.clock, world.treat(), triggers::defaultProtocol(), world.inDays(21));
+    inviting.start(way, [] {});
+    REQUIRE(inviting.step() == Inviting::Step::shown);
+    Joining joining(world.newPhone(), world.clock);
+    REQUIRE(joining.start(inviting.qrText()));
+    const auto letThrough = [&] {
+        for (const auto& answer : std::exchange(way.held, {}))
+            answer();
+    };
+    for (int i = 0; i < 3; ++i) {
+        joining.poll(world.courier, [] {});
+        inviting.poll(way, [] {});
+        letThrough();
+    }
+    REQUIRE(inviting.step() == Inviting::Step::compare);
+
+    if (!good)
+        world.courier.refuse = [](const mailbox::Request& request) { return isQuestion(request) ? 404 : 0; };
+    inviting.poll(way, [] {});
+    REQUIRE(way.held.size() == 1);
+    inviting.refuse();
+    REQUIRE(inviting.problem().has_value());
+    const Error said = *inviting.problem();
+    letThrough();
+    CHECK(inviting.step() == Inviting::Step::failed);
+    CHECK(inviting.hasDiffered());
+    REQUIRE(inviting.problem().has_value());
+    CHECK(*inviting.problem() == said);
 }
 
 TEST_CASE("an offer that nobody used is over after ten minutes, on all three sides", "[pairing]")
@@ -204,7 +248,7 @@ TEST_CASE("an alarm that came while the hub was slow to answer is not replaced b
 {
     test::ClinicWorld world;
     const auto course = world.treat();
-    SlowNonce slow(world.courier);
+    SlowWay slow(world.courier, isNonce);
     Inviting inviting(world.desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
     inviting.start(slow, [] {});
     REQUIRE(inviting.step() == Inviting::Step::shown);
