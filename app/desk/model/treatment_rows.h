@@ -19,6 +19,12 @@ QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);
 
 /// "PDO, barbed two ways, 19 G, 100 mm".
 QString threadText(const recovery::Placement& placement);
+/// "Sharp needle", "Blunt cannula".
+QString instrumentName(recovery::Instrument instrument);
+/// "Blunt cannula, 90 mm"; empty if nothing is said of it.
+QString instrumentText(const recovery::Placement& placement);
+/// "epinephrine at the entry point", "no epinephrine"; empty if it is not said.
+QString epinephrineText(const recovery::Placement& placement);
 /// "lot AB-12, expiry 2028-06-30": as on the pack, also where there is none.
 QString lotText(const recovery::Placement& placement);
 /// "Taken out and placed anew", "One more along the same track".
