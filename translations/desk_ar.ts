@@ -1949,8 +1949,8 @@
             <translation>الخيط</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>الحجم</translation>
+            <source>Anaesthetic</source>
+            <translation>التخدير</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>

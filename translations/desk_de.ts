@@ -1873,8 +1873,8 @@
             <translation>Faden</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Menge</translation>
+            <source>Anaesthetic</source>
+            <translation>Betäubung</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>

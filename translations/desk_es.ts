@@ -1873,8 +1873,8 @@
             <translation>Hilo</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volumen</translation>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>

@@ -1873,8 +1873,8 @@
             <translation>Fil</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volume</translation>
+            <source>Anaesthetic</source>
+            <translation>Anesthésique</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>

@@ -1873,8 +1873,8 @@
             <translation>Fio</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volume</translation>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>

@@ -67,7 +67,9 @@ recovery::Treatment treatmentOf(int number, const recovery::PatientId& patient, 
     thread.instrument = thread.gauge == 21 ? recovery::Instrument::sharpNeedle : recovery::Instrument::bluntCannula;
     thread.instrumentLengthMm = 90;
     const bool epinephrine = drawn(number, 2, 7) == 0;
-    thread.epinephrineAt = epinephrine ? recovery::EpinephrineAt::both : recovery::EpinephrineAt::nowhere;
+    thread.epinephrineAt = !epinephrine                   ? recovery::EpinephrineAt::nowhere
+                           : drawn(number, 3, 16) == 0 ? recovery::EpinephrineAt::entryPoint
+                                                       : recovery::EpinephrineAt::both;
     thread.lot = lots[drawn(number, 5, 5)];
     thread.expiry = "2029-06-30";
     thread.anaestheticMl = 0.4;

@@ -41,6 +41,7 @@ struct PlacementRow {
     Q_PROPERTY(QString thread MEMBER thread)
     Q_PROPERTY(QString lot MEMBER lot)
     Q_PROPERTY(QString volume MEMBER volume)
+    Q_PROPERTY(QString epinephrine MEMBER epinephrine)  ///< where; empty if it is not said
     Q_PROPERTY(QString caution MEMBER caution)  ///< empty if nothing asks for care
     Q_PROPERTY(QString spoken MEMBER spoken)
 
@@ -53,6 +54,7 @@ public:
     QString thread;
     QString lot;
     QString volume;
+    QString epinephrine;
     QString caution;
     QString spoken;
     bool operator==(const PlacementRow&) const = default;

@@ -200,6 +200,11 @@ QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements)
     return tracks;
 }
 
+QString givenText(const PlacementRow& row)
+{
+    return row.epinephrine.isEmpty() ? row.volume : row.volume + QStringLiteral(" · ") + row.epinephrine;
+}
+
 QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placements)
 {
     QList<RowList::Row> rows;
@@ -213,16 +218,16 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
         row.ending = endingName(placement.ending);
         row.thread = threadText(placement);
         row.lot = lotText(placement);
-        for (const auto& [cell, more] : {std::pair(&row.thread, instrumentText(placement)), std::pair(&row.lot, epinephrineText(placement)),
-                                         std::pair(&row.lot, redoneText(placement))}) {
+        for (const auto& [cell, more] : {std::pair(&row.thread, instrumentText(placement)), std::pair(&row.lot, redoneText(placement))}) {
             if (!more.isEmpty()) {
                 *cell += QStringLiteral(" · ") + more;
             }
         }
         row.volume = Treatment::tr("%1 mL").arg(QLocale().toString(placement.anaestheticMl, 'f', 1));
+        row.epinephrine = epinephrineText(placement);
         row.caution = cautionText(placement);
         row.spoken = Treatment::tr("Thread %1: %2, %3. %4. %5, %6, %7. %8", "number, side, zone, ending, thread, lot, volume, caution")
-                         .arg(charts::digits(number), row.side, row.zone, row.ending, row.thread, row.lot, row.volume, row.caution);
+                         .arg(charts::digits(number), row.side, row.zone, row.ending, row.thread, row.lot, givenText(row), row.caution);
         rows.append({QString::number(number), {}, QVariant::fromValue(row)});
     }
     return rows;

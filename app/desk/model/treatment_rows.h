@@ -12,8 +12,12 @@
 
 namespace ebbline::deskapp {
 
+struct PlacementRow;
+
 QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& patients, const QString& search);
 QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placements);
+/// "0.4 mL", with where it had epinephrine if that is said.
+QString givenText(const PlacementRow& row);
 QList<RowList::Row> baselineRows(const recovery::Scores& baseline);
 QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);
 
