@@ -1258,10 +1258,6 @@
             <translation>طول الإبرة أو القنية</translation>
         </message>
         <message>
-            <source>not said</source>
-            <translation>غير مذكور</translation>
-        </message>
-        <message>
             <source>Length of thread</source>
             <translation>طول الخيط</translation>
         </message>
@@ -2150,6 +2146,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: أكثر</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>غير مذكور</translation>
         </message>
     </context>
     <context>

@@ -1238,10 +1238,6 @@
             <translation>Länge von Nadel oder Kanüle</translation>
         </message>
         <message>
-            <source>not said</source>
-            <translation>nicht gesagt</translation>
-        </message>
-        <message>
             <source>Length of thread</source>
             <translation>Länge des Fadens</translation>
         </message>
@@ -2062,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: mehr</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>nicht gesagt</translation>
         </message>
     </context>
     <context>

@@ -1238,10 +1238,6 @@
             <translation>Longitud de la aguja o cánula</translation>
         </message>
         <message>
-            <source>not said</source>
-            <translation>no indicado</translation>
-        </message>
-        <message>
             <source>Length of thread</source>
             <translation>Longitud del hilo</translation>
         </message>
@@ -2062,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: más</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>no indicado</translation>
         </message>
     </context>
     <context>

@@ -1238,10 +1238,6 @@
             <translation>Longueur de l’aiguille ou de la canule</translation>
         </message>
         <message>
-            <source>not said</source>
-            <translation>non précisé</translation>
-        </message>
-        <message>
             <source>Length of thread</source>
             <translation>Longueur du fil</translation>
         </message>
@@ -2062,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1 : plus</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>non précisé</translation>
         </message>
     </context>
     <context>

@@ -1238,10 +1238,6 @@
             <translation>Comprimento da agulha ou cânula</translation>
         </message>
         <message>
-            <source>not said</source>
-            <translation>não informado</translation>
-        </message>
-        <message>
             <source>Length of thread</source>
             <translation>Comprimento do fio</translation>
         </message>
@@ -2062,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: mais</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>não informado</translation>
         </message>
     </context>
     <context>

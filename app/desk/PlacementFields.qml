@@ -106,7 +106,7 @@ ColumnLayout {
             from: 0
             to: 500
             step: 10
-            lowest: qsTr("not said")
+            lowest: "–"
             value: root.ready ? root.editor.instrumentLengthMm : 0
             onMoved: value => root.editor.instrumentLengthMm = value
             width: fields.cell

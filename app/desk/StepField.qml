@@ -1,6 +1,6 @@
 // A number with a button on each side; arrow keys step as well.
 //
-// In   label, value, from, to, step, decimals, unit, lowest (the word that stands for `from`)
+// In   label, value, from, to, step, decimals, unit, lowest (the mark that says that `from` is no number but not said)
 // Out  moved(value)
 import QtQuick
 import QtQuick.Templates as T
@@ -72,7 +72,7 @@ Item {
         Keys.onDownPressed: number.down()
         Accessible.role: Accessible.SpinBox
         Accessible.name: root.label
-        Accessible.description: number.range + " " + root.unit
+        Accessible.description: (number.text === number.lowest ? qsTr("not said") + ", " : "") + number.range + " " + root.unit
 
         background: Rectangle {
             color: Theme.card

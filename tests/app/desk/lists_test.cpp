@@ -102,19 +102,19 @@ TEST_CASE("a number field never offers a value outside its range, nor one that i
     CHECK(moved[0][0].toDouble() == 32);
 }
 
-TEST_CASE("a number that nobody said has a word in its field, and an empty field says nothing", "[desk][step]")
+TEST_CASE("a number that nobody said has a mark in its field, and an empty field says nothing", "[desk][step]")
 {
     StepValue number;
     number.setProperty("to", 500.0);
     number.setProperty("step", 10.0);
-    number.setProperty("lowest", QStringLiteral("not said"));
-    CHECK(number.text() == QLatin1String("not said"));
+    number.setProperty("lowest", QStringLiteral("–"));
+    CHECK(number.text() == QStringLiteral("–"));
     number.setProperty("value", 90.0);
     CHECK(number.text() == QLatin1String("90"));
     QSignalSpy moved(&number, &StepValue::moved);
 
     number.take(QString());
-    number.take(QStringLiteral(" not said "));
+    number.take(QStringLiteral(" – "));
     number.take(QStringLiteral("60"));
     number.take(QStringLiteral("long"));
 
@@ -123,7 +123,7 @@ TEST_CASE("a number that nobody said has a word in its field, and an empty field
     CHECK(moved[1][0].toDouble() == 0);
     CHECK(moved[2][0].toDouble() == 60);
 
-    // A number without such a word keeps what it had.
+    // A number without such a mark keeps what it had.
     StepValue plain;
     QSignalSpy unmoved(&plain, &StepValue::moved);
     plain.setProperty("value", 19.0);
