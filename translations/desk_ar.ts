@@ -571,6 +571,14 @@
                 <numerusform>أكثر من %1 مل على المسارات %2 (ممارسة شائعة، بلا مصدر)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>دون إضافة، وهو الأدنى، لأن بعضه كان بلا إبينفرين</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>%1 ميكروغرام إبينفرين على الأكثر</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -1164,6 +1172,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1198,10 +1213,6 @@
             <translation>إبرة أو قنية</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>الطول</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>التخدير على مساره</translation>
         </message>
@@ -1216,10 +1227,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>الخيط %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1241,6 +1248,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>سبب الإعادة</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>أُدخل بواسطة</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>طول الإبرة أو القنية</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>طول الخيط</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>الإبينفرين</translation>
         </message>
     </context>
     <context>
@@ -1922,8 +1945,8 @@
             <translation>الخيط</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>الحجم</translation>
+            <source>Anaesthetic</source>
+            <translation>التخدير</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -2123,6 +2146,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: أكثر</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>غير مذكور</translation>
         </message>
     </context>
     <context>
@@ -2331,6 +2358,39 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>يبقى ما اخترته. الرسم يقول غير ذلك: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>إبرة حادة</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>قنية كليلة الرأس</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1، %2 مم</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>إبرة أو قنية بطول %1 مم</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>بلا إبينفرين</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>إبينفرين عند نقطة الدخول</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>إبينفرين على طول المسار</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>إبينفرين عند نقطة الدخول وعلى طول المسار</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2369,6 +2429,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>ممزوج ببيكربونات ٨٫٤٪</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>أين كان فيه إبينفرين، كل الخيوط معًا</translation>
         </message>
     </context>
     <context>
@@ -4235,6 +4299,26 @@
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>لا يوضّح الرمز أين ينتهي رقم التشغيلة. انظر إلى العبوة واختر المكتوب عليها، أو اكتبه أدناه.</translation>
         </message>
+        <message>
+            <source>Not said</source>
+            <translation>غير مذكور</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>عند نقطة الدخول</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>على طول المسار</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>عند نقطة الدخول وعلى طول المسار</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -4676,8 +4760,8 @@
             <translation>الخيوط الأقوى تحتاج قياسًا أغلظ: قد يكون الفرق من الخيط.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>الأدرينالين يخفي الكدمات المبكرة، ويُترك عند من تنزف أو قلبها ضعيف.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>الأدرينالين يخفي الكدمات المبكرة، ويُترك عند من تنزف أو قلبها ضعيف. والمسارات التي لا تذكر كل خيوطها أين كان، كتلك من برنامج أقدم، لا تُحتسب.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4933,8 +5017,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، وكل المسارات في واحدة.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، وكل المسارات التي يمكن تصنيفها في واحدة.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، ولا مسار يذكر إلى أيّهما ينتمي.</translation>
         </message>
         <message>
             <source>Time to settle</source>

@@ -555,6 +555,14 @@
                 <numerusform>Mehr als %1 ml entlang der Fäden %2 (übliche Praxis, ohne Quelle)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>ohne Zusatz, die niedrigere, weil nicht alles Epinephrin enthielt</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>höchstens %1 µg Epinephrin</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -1144,6 +1152,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1193,6 @@
             <translation>Nadel oder Kanüle</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Länge</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Betäubung entlang des Fadens</translation>
         </message>
@@ -1196,10 +1207,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Faden %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1228,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Warum er neu gelegt wurde</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Eingebracht mit</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Länge von Nadel oder Kanüle</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Länge des Fadens</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinephrin</translation>
         </message>
     </context>
     <context>
@@ -1846,8 +1869,8 @@
             <translation>Faden</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Menge</translation>
+            <source>Anaesthetic</source>
+            <translation>Betäubung</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -2035,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: mehr</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>nicht gesagt</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2258,39 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>Was Sie gewählt haben, bleibt. Die Zeichnung sagt anderes: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Spitze Nadel</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Stumpfe Kanüle</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Nadel oder Kanüle von %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>kein Epinephrin</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>Epinephrin am Einstich</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>Epinephrin entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>Epinephrin am Einstich und entlang der Bahn</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2329,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Wo es Epinephrin enthielt, alle Fäden auf einmal</translation>
         </message>
     </context>
     <context>
@@ -4035,6 +4099,26 @@
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>Der Code sagt nicht, wo die Charge endet. Sehen Sie auf die Packung und wählen Sie, was dort steht, oder tippen Sie es unten ein.</translation>
         </message>
+        <message>
+            <source>Not said</source>
+            <translation>Nicht gesagt</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Keines</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>Am Einstich</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>Entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>Am Einstich und entlang der Bahn</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -4413,8 +4497,8 @@
             <translation>Stärkere Fäden brauchen eine dickere Nadel: der Unterschied kann am Faden liegen.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>Adrenalin verdeckt frühe Blutergüsse und wird bei Blutungsneigung oder schwachem Herzen weggelassen.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>Adrenalin verdeckt frühe Blutergüsse und wird bei Blutungsneigung oder schwachem Herzen weggelassen. Verläufe, deren Fäden nicht alle sagen, wo sie es hatten, wie die eines älteren Programms, zählen nicht mit.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4677,8 +4761,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und alle Verläufe gehören zu einer.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und alle Verläufe, die sich zuordnen lassen, gehören zu einer.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und kein Verlauf sagt, zu welcher er gehört.</translation>
         </message>
         <message>
             <source>Time to settle</source>

@@ -555,6 +555,14 @@
                 <numerusform>Más de %1 mL a lo largo de los trayectos %2 (práctica común, sin fuente)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>sin epinefrina, el más bajo, porque no todo llevaba epinefrina</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>como máximo %1 µg de epinefrina</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -1144,6 +1152,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Código del envase: escanéelo o tecléelo con sus paréntesis</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1193,6 @@
             <translation>Aguja o cánula</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Longitud</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Anestésico en el trayecto</translation>
         </message>
@@ -1196,10 +1207,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Hilo %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Código del envase: escanéelo o tecléelo con sus paréntesis</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1228,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Por qué se rehízo</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Introducido con</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Longitud de la aguja o cánula</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Longitud del hilo</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinefrina</translation>
         </message>
     </context>
     <context>
@@ -1846,8 +1869,8 @@
             <translation>Hilo</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volumen</translation>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -2035,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: más</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>no indicado</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2258,39 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>Lo que eligió se mantiene. El dibujo indica otra cosa: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Aguja afilada</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Cánula roma</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Aguja o cánula de %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>sin epinefrina</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>epinefrina en el punto de entrada</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>epinefrina en el trayecto</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>epinefrina en el punto de entrada y en el trayecto</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2329,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponada con bicarbonato al 8,4 %</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Dónde llevaba epinefrina, todos los hilos a la vez</translation>
         </message>
     </context>
     <context>
@@ -4035,6 +4099,26 @@
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>El código no indica dónde termina el lote. Mire el envase y elija lo que pone, o escríbalo abajo.</translation>
         </message>
+        <message>
+            <source>Not said</source>
+            <translation>No indicado</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Ninguna</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>En el punto de entrada</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>En el trayecto</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>En el punto de entrada y en el trayecto</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -4413,8 +4497,8 @@
             <translation>Los hilos más fuertes necesitan una aguja más gruesa (menos G): la diferencia puede deberse al hilo.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>La epinefrina oculta los moratones tempranos, y se omite en pacientes con tendencia a sangrar o corazón débil.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>La epinefrina oculta los moratones tempranos, y se omite en pacientes con tendencia a sangrar o corazón débil. No se cuentan los casos en los que no todos los hilos dicen dónde la llevaban, como los de un programa anterior.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4677,8 +4761,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Datos insuficientes: una comparación necesita dos grupos, y todos los casos pertenecen a uno.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Datos insuficientes: una comparación necesita dos grupos, y todos los casos que se pueden asignar pertenecen a uno.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Datos insuficientes: una comparación necesita dos grupos, y ningún caso dice a cuál pertenece.</translation>
         </message>
         <message>
             <source>Time to settle</source>

@@ -555,6 +555,14 @@
                 <numerusform>Plus de %1 mL le long des fils %2 (pratique courante, sans source)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>sans adrénaline, la plus basse, car tout n’en contenait pas</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>au plus %1 µg d’adrénaline</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -1144,6 +1152,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1193,6 @@
             <translation>Aiguille ou canule</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Longueur</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Anesthésique le long du fil</translation>
         </message>
@@ -1196,10 +1207,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Fil %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1228,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Pourquoi il a été refait</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Introduit avec</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Longueur de l’aiguille ou de la canule</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Longueur du fil</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Adrénaline</translation>
         </message>
     </context>
     <context>
@@ -1846,8 +1869,8 @@
             <translation>Fil</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volume</translation>
+            <source>Anaesthetic</source>
+            <translation>Anesthésique</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -2035,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1 : plus</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>non précisé</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2258,39 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>Votre choix est conservé. Le dessin dit autre chose : %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Aiguille pointue</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Canule mousse</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Aiguille ou canule de %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>sans adrénaline</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>adrénaline au point d’entrée</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>adrénaline le long du trajet</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>adrénaline au point d’entrée et le long du trajet</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2329,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponnée au bicarbonate à 8,4 %</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Où il contenait de l’adrénaline, tous les fils à la fois</translation>
         </message>
     </context>
     <context>
@@ -4035,6 +4099,26 @@
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>Le code ne dit pas où finit le lot. Regardez l’emballage et choisissez ce qui y figure, ou tapez-le ci-dessous.</translation>
         </message>
+        <message>
+            <source>Not said</source>
+            <translation>Non précisé</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Aucune</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>Au point d’entrée</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>Le long du trajet</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>Au point d’entrée et le long du trajet</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -4413,8 +4497,8 @@
             <translation>Les fils plus forts demandent une aiguille plus grosse (G plus bas) : la différence peut tenir au fil.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>L’adrénaline masque les bleus précoces et n’est pas donnée aux patients qui saignent facilement ou ont une fragilité cardiaque.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>L’adrénaline masque les bleus précoces et n’est pas donnée aux patients qui saignent facilement ou ont une fragilité cardiaque. Les suivis dont les fils ne disent pas tous où il y en avait, comme ceux d’un programme plus ancien, ne sont pas comptés.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4677,8 +4761,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Données insuffisantes : une comparaison demande deux groupes, et tous les suivis sont dans un seul.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Données insuffisantes : une comparaison demande deux groupes, et tous les suivis que l’on peut classer sont dans un seul.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Données insuffisantes : une comparaison demande deux groupes, et aucun suivi ne dit auquel il appartient.</translation>
         </message>
         <message>
             <source>Time to settle</source>

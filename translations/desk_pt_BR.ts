@@ -555,6 +555,14 @@
                 <numerusform>Mais de %1 mL ao longo dos trajetos %2 (prática comum, sem fonte)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>sem epinefrina, o mais baixo, pois nem tudo tinha epinefrina</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>no máximo %1 µg de epinefrina</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -1144,6 +1152,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Código da embalagem: escaneie ou digite com os parênteses</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1193,6 @@
             <translation>Agulha ou cânula</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Comprimento</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Anestésico no trajeto</translation>
         </message>
@@ -1196,10 +1207,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Fio %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Código da embalagem: escaneie ou digite com os parênteses</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1228,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Por que foi refeito</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Introduzido com</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Comprimento da agulha ou cânula</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Comprimento do fio</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinefrina</translation>
         </message>
     </context>
     <context>
@@ -1846,8 +1869,8 @@
             <translation>Fio</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volume</translation>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -2035,6 +2058,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: mais</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>não informado</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2258,39 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>O que você escolheu fica. O desenho diz outra coisa: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Agulha afiada</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Cânula romba</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Agulha ou cânula de %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>sem epinefrina</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>epinefrina no ponto de entrada</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>epinefrina no trajeto</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>epinefrina no ponto de entrada e no trajeto</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2329,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponada com bicarbonato a 8,4%</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Onde havia epinefrina, todos os fios de uma vez</translation>
         </message>
     </context>
     <context>
@@ -4035,6 +4099,26 @@
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>O código não diz onde o lote termina. Olhe a embalagem e escolha o que está escrito nela, ou digite abaixo.</translation>
         </message>
+        <message>
+            <source>Not said</source>
+            <translation>Não informado</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Nenhuma</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>No ponto de entrada</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>No trajeto</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>No ponto de entrada e no trajeto</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -4413,8 +4497,8 @@
             <translation>Fios mais fortes precisam de agulha mais grossa (G menor): a diferença pode vir do fio.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>A epinefrina esconde o roxo inicial e é omitida em pacientes com tendência a sangrar ou coração fraco.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>A epinefrina esconde o roxo inicial e é omitida em pacientes com tendência a sangrar ou coração fraco. Os casos em que nem todos os fios dizem onde havia epinefrina, como os de um programa mais antigo, não são contados.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4677,8 +4761,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Dados insuficientes: uma comparação precisa de dois grupos, e todos os casos pertencem a um.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Dados insuficientes: uma comparação precisa de dois grupos, e todos os casos que se podem classificar pertencem a um.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Dados insuficientes: uma comparação precisa de dois grupos, e nenhum caso diz a qual pertence.</translation>
         </message>
         <message>
             <source>Time to settle</source>

@@ -61,6 +61,10 @@ recovery::Placement Reader::device(const Json& resource)
         refuse(Reason::malformed, "a thread that was redone lacks how or why");
     if (why != nullptr)
         placement.redone = recovery::Redone{choice<recovery::Redoing>(resource, "redone", 1, 2), wordsOf(*why, "redone-reason")};
+    if (extensionOf(resource, "instrument", "valueInteger") != nullptr)
+        placement.instrument = choice<recovery::Instrument>(resource, "instrument", 1, 2);
+    if (extensionOf(resource, "epinephrine-at", "valueInteger") != nullptr)
+        placement.epinephrineAt = choice<recovery::EpinephrineAt>(resource, "epinephrine-at", 1, 4);
     placement.lot = textOrNone(resource, "lotNumber");
     if (resource.contains("expirationDate"))
         placement.expiry = textOf(resource, "expirationDate");
@@ -74,6 +78,8 @@ recovery::Placement Reader::device(const Json& resource)
             placement.lengthMm = value;
         else if (name == "needle or cannula gauge")
             placement.gauge = value;
+        else if (name == "needle or cannula length")
+            placement.instrumentLengthMm = value;
     }
     return placement;
 }

@@ -90,6 +90,10 @@ std::string Writer::device(const recovery::Placement& placement)
         device["extension"].push_back(extension("redone", "valueInteger", static_cast<int>(placement.redone->how)));
         device["extension"].push_back(extension("redone-reason", "valueString", placement.redone->reason));
     }
+    if (placement.instrument)
+        device["extension"].push_back(extension("instrument", "valueInteger", static_cast<int>(*placement.instrument)));
+    if (placement.epinephrineAt)
+        device["extension"].push_back(extension("epinephrine-at", "valueInteger", static_cast<int>(*placement.epinephrineAt)));
     if (placement.expiry)
         device["expirationDate"] = *placement.expiry;
     if (!placement.lot.empty())
@@ -102,6 +106,10 @@ std::string Writer::device(const recovery::Placement& placement)
           {"valueQuantity", Json::array({{{"value", placement.lengthMm}, {"unit", "mm"}, {"system", ucum}, {"code", "mm"}}})}},
          {{"type", {{"text", "needle or cannula gauge"}}},
           {"valueQuantity", Json::array({{{"value", placement.gauge}, {"unit", "G"}}})}}});
+    if (placement.instrumentLengthMm)
+        device["property"].push_back(
+            {{"type", {{"text", "needle or cannula length"}}},
+             {"valueQuantity", Json::array({{{"value", *placement.instrumentLengthMm}, {"unit", "mm"}, {"system", ucum}, {"code", "mm"}}})}});
     const std::string url = nextUrl();
     add(std::move(device), url);
     // Which thread lies where: the procedure lists sites and threads, and not which belongs to which.

@@ -46,9 +46,14 @@ std::string groupOf(const recovery::Treatment& treatment, Way way)
     case Way::gauge:
         return common(treatment, [](const Placement& placement) { return std::to_string(placement.gauge); });
     case Way::epinephrine:
-        return treatment.placements.empty()                                                ? ""
-               : treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine ? "with"
-                                                                                           : "without";
+        // What a solution held says nothing of where it went.
+        if (std::ranges::any_of(treatment.placements, [](const Placement& placement) { return !placement.epinephrineAt; }))
+            return {};
+        return common(treatment, [](const Placement& placement) {
+            const bool there = placement.epinephrineAt == recovery::EpinephrineAt::entryPoint
+                               || placement.epinephrineAt == recovery::EpinephrineAt::both;
+            return std::string(there ? "with" : "without");
+        });
     case Way::area:
         return common(treatment, [](const Placement& placement) {
             const bool neck = placement.zone == recovery::Zone::submental || placement.zone == recovery::Zone::neck;

@@ -17,7 +17,7 @@ namespace ebbline::learning {
 enum class Way : std::uint8_t {
     ending,       ///< where threads end: `short-of-moving-zone`, `past-moving-zone`
     gauge,        ///< of needle or cannula, G: `19`
-    epinephrine,  ///< in the solution: `with`, `without`
+    epinephrine,  ///< at the entry point: `with`, `without`; empty where a thread does not say
     area,         ///< `face`, or `neck` for submental and neck
     threads,      ///< material and form, as techniqueOf()
 };
@@ -49,7 +49,8 @@ struct PastCourse {
 
 /// Material and form of the threads, e.g. "PDO barbed-two-way", or "mixed" if there are several.
 std::string techniqueOf(const recovery::Treatment& treatment);
-/// To which group of a way a treatment belongs; "mixed" if its placements differ, empty without one.
+/// To which group of a way a treatment belongs; "mixed" if its placements differ, empty without one
+/// or where one does not say.
 std::string groupOf(const recovery::Treatment& treatment, Way way);
 /// Words of the zones, in the order of the enumeration, each once.
 std::vector<std::string> zonesOf(const recovery::Treatment& treatment);

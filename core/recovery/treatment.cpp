@@ -88,6 +88,12 @@ Done check(const Placement& placement)
         if (reason.empty() || reason.size() > maximumReason || !isUtf8(reason))
             return fail(Reason::malformed, "redone: want its reason, UTF-8, at most 400 bytes");
     }
+    if (placement.instrument && !between(*placement.instrument, Instrument::sharpNeedle, Instrument::bluntCannula))
+        return fail(Reason::outOfRange, "instrument: unknown");
+    if (placement.instrumentLengthMm && !between(*placement.instrumentLengthMm, 10, 500))
+        return fail(Reason::outOfRange, "instrument length: want 10..500 mm");
+    if (placement.epinephrineAt && !between(*placement.epinephrineAt, EpinephrineAt::nowhere, EpinephrineAt::both))
+        return fail(Reason::outOfRange, "epinephrine: unknown place");
     return {};
 }
 
@@ -110,6 +116,9 @@ Done check(const Treatment& treatment)
     if (withEpinephrine ? !between(anaesthetic.epinephrineOneIn, 50'000, 1'000'000)
                         : anaesthetic.epinephrineOneIn != 0)
         return fail(Reason::outOfRange, "epinephrine: want 1 in 50,000 to 1,000,000 with it, 0 without");
+    for (std::size_t i = 0; i < treatment.placements.size(); ++i)
+        if (const auto& at = treatment.placements[i].epinephrineAt; !withEpinephrine && at && *at != EpinephrineAt::nowhere)
+            return fail(Reason::outOfRange, "placement " + std::to_string(i + 1) + ": epinephrine: the solution holds none");
     if (!within(anaesthetic.bicarbonatePart, 0, 1))
         return fail(Reason::outOfRange, "bicarbonate: want 0..1 part");
     if (!within(anaesthetic.extraMl, 0, 100))

@@ -58,6 +58,17 @@ struct Redone {
     bool operator==(const Redone&) const = default;
 };
 
+/// What a thread was brought in with. Stored: never renumber.
+enum class Instrument : std::uint8_t { sharpNeedle = 1, bluntCannula = 2 };
+
+/// Where the local anaesthetic given for a thread held epinephrine. Stored: never renumber.
+enum class EpinephrineAt : std::uint8_t {
+    nowhere = 1,
+    entryPoint = 2,  ///< at the entry point, and not along the track
+    track = 3,       ///< along the track, and not at the entry point
+    both = 4,        ///< in all of it
+};
+
 struct Placement {
     Side side = Side::left;
     Zone zone = Zone::midface;
@@ -73,6 +84,9 @@ struct Placement {
     std::optional<std::string> expiry;  ///< ISO date, as printed
     double anaestheticMl = 0;  ///< volume given along this track, mL, 0..20
     std::optional<Redone> redone{};  ///< empty: placed once
+    std::optional<Instrument> instrument{};          ///< whose gauge `gauge` is; empty: not said
+    std::optional<int> instrumentLengthMm{};         ///< of needle or cannula, mm, 10..500; empty: not said
+    std::optional<EpinephrineAt> epinephrineAt{};    ///< empty: not said
 
     bool operator==(const Placement&) const = default;
 };
@@ -81,9 +95,10 @@ enum class Drug : std::uint8_t { lidocaine = 1, lidocaineWithEpinephrine = 2 };
 
 /// The solution given along the tracks of a treatment. Other lidocaine is Treatment::otherwiseMg.
 struct Anaesthetic {
+    /// With epinephrine where any of it held some; which threads got that, they say: Placement::epinephrineAt.
     Drug drug = Drug::lidocaine;
     double percent = 1.0;          ///< grams per 100 mL before buffering, 0.1..4
-    int epinephrineOneIn = 0;      ///< 50000..1000000, e.g. 200000 for 1:200,000; 0 without it
+    int epinephrineOneIn = 0;      ///< where it held some; 50000..1000000, e.g. 200000 for 1:200,000; 0 without it
     double bicarbonatePart = 0.0;  ///< parts of 8.4 % bicarbonate per part of solution, 0..1
     double extraMl = 0.0;          ///< mL of it given outside the tracks (entry points, blocks), 0..100
     bool operator==(const Anaesthetic&) const = default;
@@ -113,7 +128,7 @@ struct Treatment {
     bool operator==(const Treatment&) const = default;
 };
 
-/// Checks every bound named above. \returns Reason::outOfRange or Reason::malformed, naming the
+/// Checks every bound named above, and that no thread had epinephrine of a solution without. \returns Reason::outOfRange or Reason::malformed, naming the
 /// field and, for placements, their number counted from 1.
 Done check(const Treatment& treatment);
 Done check(const Placement& placement);

@@ -177,6 +177,36 @@ TEST_CASE("each single key of the queue does what the page of keys says", "[desk
     CHECK(ear.take() == "");
 }
 
+TEST_CASE("where epinephrine was is said for six threads in one act, with each kind of hands", "[desk][flows][treatment]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    const char* language = GENERATE("en", "ar");
+    CAPTURE(kind, language);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QString::fromLatin1(language));
+    open(*program);
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1);
+    for (const double across : {296.0, 280.0, 264.0})
+        editor.draw({across, 170}, {across - 40, 262});
+    editor.mirrorAll();
+    editor.setStep(2);
+    auto& window = *program->window();
+    screens::settle(window);
+
+    REQUIRE(hands(kind, window).use(said("TreatmentAnaesthetic", "Where it held epinephrine, all threads at once") + QStringLiteral(": ")
+                                    + said("ebbline::deskapp::TreatmentEditor", "At the entry point")));
+
+    const auto treatment = editor.treatment();
+    REQUIRE(treatment.placements.size() == 6);
+    for (const auto& thread : treatment.placements)
+        CHECK(thread.epinephrineAt == recovery::EpinephrineAt::entryPoint);
+    CHECK(treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine);
+    CHECK(ear.take() == "");
+}
+
 TEST_CASE("a treatment of six threads is written down and its phone linked, with each kind of hands", "[desk][flows][treatment]")
 {
     const int kind = GENERATE(mouse, spaceKey, reader);

@@ -41,6 +41,7 @@ struct PlacementRow {
     Q_PROPERTY(QString thread MEMBER thread)
     Q_PROPERTY(QString lot MEMBER lot)
     Q_PROPERTY(QString volume MEMBER volume)
+    Q_PROPERTY(QString epinephrine MEMBER epinephrine)  ///< where; empty if it is not said
     Q_PROPERTY(QString caution MEMBER caution)  ///< empty if nothing asks for care
     Q_PROPERTY(QString spoken MEMBER spoken)
 
@@ -53,6 +54,7 @@ public:
     QString thread;
     QString lot;
     QString volume;
+    QString epinephrine;
     QString caution;
     QString spoken;
     bool operator==(const PlacementRow&) const = default;
@@ -111,6 +113,14 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int material READ material WRITE setMaterial NOTIFY changed FINAL)
     Q_PROPERTY(int form READ form WRITE setForm NOTIFY changed FINAL)
     Q_PROPERTY(int gauge READ gauge WRITE setGauge NOTIFY changed FINAL)         ///< G
+    Q_PROPERTY(QStringList instrumentNames READ instrumentNames NOTIFY changed FINAL)
+    Q_PROPERTY(int instrument READ instrument WRITE setInstrument NOTIFY changed FINAL)  ///< 0 not said, else recovery::Instrument
+    /// Of needle or cannula; 0: not said.
+    Q_PROPERTY(int instrumentLengthMm READ instrumentLengthMm WRITE setInstrumentLengthMm NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList epinephrineNames READ epinephrineNames NOTIFY changed FINAL)
+    Q_PROPERTY(int epinephrine READ epinephrine WRITE setEpinephrine NOTIFY changed FINAL)  ///< 0 not said, else recovery::EpinephrineAt
+    /// The same of all threads at once; -1: they differ.
+    Q_PROPERTY(int epinephrineOfAll READ epinephrineOfAll WRITE setEpinephrineOfAll NOTIFY changed FINAL)
     Q_PROPERTY(int lengthMm READ lengthMm WRITE setLengthMm NOTIFY changed FINAL)
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY changed FINAL)
     Q_PROPERTY(QString expiry READ expiry WRITE setExpiry NOTIFY changed FINAL)  ///< ISO date or empty
@@ -219,6 +229,17 @@ public:
     void setForm(int form);
     int gauge() const { return current().gauge; }
     void setGauge(int gauge);
+    QStringList instrumentNames() const;
+    int instrument() const;
+    void setInstrument(int instrument);
+    int instrumentLengthMm() const { return current().instrumentLengthMm.value_or(0); }
+    void setInstrumentLengthMm(int length);
+    QStringList epinephrineNames() const;
+    int epinephrine() const;
+    /// Of a plain solution it makes one with epinephrine, where there was some.
+    void setEpinephrine(int at);
+    int epinephrineOfAll() const;
+    void setEpinephrineOfAll(int at);
     int lengthMm() const { return current().lengthMm; }
     void setLengthMm(int length);
     QString lot() const { return QString::fromStdString(current().lot); }
@@ -240,6 +261,7 @@ public:
     void setPlacedBy(int index);
 
     int drug() const { return static_cast<int>(m_treatment.anaesthetic.drug); }
+    /// Plain: no thread had epinephrine of it.
     void setDrug(int drug);
     QStringList zoneNames() const;
     QStringList endingNames() const;
@@ -324,6 +346,8 @@ Q_SIGNALS:
 private:
     const recovery::Placement& current() const;
     void changeCurrent(const recovery::Placement& placement);
+    void takeDrug(recovery::Drug drug);
+    void placeEpinephrine(std::size_t first, std::size_t end, int at);
     void takePack(const exchange::PackCode& code);
     void forgetPack();
     /// What a code said was said of the thread that was selected then.

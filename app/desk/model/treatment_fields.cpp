@@ -185,13 +185,20 @@ void TreatmentEditor::setTrackMl(double volume)
 
 void TreatmentEditor::setDrug(int drug)
 {
-    auto& given = m_treatment.anaesthetic;
     const auto next = within(drug, recovery::Drug::lidocaine, recovery::Drug::lidocaineWithEpinephrine);
-    if (next != given.drug) {
-        given.drug = next;
-        given.epinephrineOneIn = next == recovery::Drug::lidocaineWithEpinephrine ? 200'000 : 0;
-        touched();
+    if (next == m_treatment.anaesthetic.drug) {
+        return;
     }
+    takeDrug(next);
+    // The later word holds: of a solution without, no thread had any.
+    for (std::size_t i = 0; next == recovery::Drug::lidocaine && i < m_book.placements().size(); ++i) {
+        auto placement = m_book.placements()[i];
+        if (placement.epinephrineAt) {
+            placement.epinephrineAt = recovery::EpinephrineAt::nowhere;
+            m_book.change(static_cast<int>(i) + 1, placement);
+        }
+    }
+    touched();
 }
 
 int TreatmentEditor::percentIndex() const

@@ -111,6 +111,7 @@ QString TreatmentEditor::planText() const
         thread.entry = planned[i].entry;
         thread.end = planned[i].end;
         thread.anaestheticMl = planned[i].anaestheticMl;
+        thread.epinephrineAt = planned[i].epinephrineAt;
         if (elsewhere || thread != planned[i]) {
             changed << charts::digits(static_cast<int>(i) + 1);
         }

@@ -12,13 +12,23 @@
 
 namespace ebbline::deskapp {
 
+struct PlacementRow;
+
 QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& patients, const QString& search);
 QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placements);
+/// "0.4 mL", with where it had epinephrine if that is said.
+QString givenText(const PlacementRow& row);
 QList<RowList::Row> baselineRows(const recovery::Scores& baseline);
 QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);
 
 /// "PDO, barbed two ways, 19 G, 100 mm".
 QString threadText(const recovery::Placement& placement);
+/// "Sharp needle", "Blunt cannula".
+QString instrumentName(recovery::Instrument instrument);
+/// "Blunt cannula, 90 mm"; empty if nothing is said of it.
+QString instrumentText(const recovery::Placement& placement);
+/// "epinephrine at the entry point", "no epinephrine"; empty if it is not said.
+QString epinephrineText(const recovery::Placement& placement);
 /// "lot AB-12, expiry 2028-06-30": as on the pack, also where there is none.
 QString lotText(const recovery::Placement& placement);
 /// "Taken out and placed anew", "One more along the same track".

@@ -3,6 +3,7 @@
 #include "app/charts/compose_chart.h"
 #include "app/charts/curve_words.h"
 #include "app/charts/event_line.h"
+#include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
@@ -93,11 +94,11 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     QList<QStringList> rows;
     for (const auto& placement : m_content.placements) {
         rows.append({charts::digits(placement.number), placement.side, placement.zone, placement.ending, placement.thread,
-                     placement.lot, placement.volume});
+                     placement.lot, givenText(placement)});
     }
     table({Sheet::tr("No."), Sheet::tr("Side"), Sheet::tr("Zone"), Sheet::tr("Ends"), Sheet::tr("Thread"), Sheet::tr("Lot, expiry"),
-           Sheet::tr("Volume")},
-          {0.05, 0.08, 0.14, 0.18, 0.26, 0.20, 0.09}, rows);
+           Sheet::tr("Anaesthetic")},
+          {0.05, 0.08, 0.13, 0.17, 0.25, 0.18, 0.14}, rows);
     heading(Sheet::tr("Local anaesthetic"));
     paragraph(m_content.anaesthetic.join(QStringLiteral(" · ")), m_body);
     if (!m_content.note.isEmpty()) {

@@ -10,6 +10,31 @@ using deskapp::PlacementBook;
 using recovery::ChartView;
 using recovery::Side;
 
+TEST_CASE("needle or cannula and epinephrine follow the thread before, its copy and its twin", "[desk][placements]")
+{
+    PlacementBook book;
+    REQUIRE(book.draw(ChartView::front, {296, 170}, {256, 256}) == 1);
+    CHECK_FALSE(book.placements().front().instrument);
+    CHECK_FALSE(book.placements().front().instrumentLengthMm);
+    CHECK_FALSE(book.placements().front().epinephrineAt);
+    auto first = book.placements().front();
+    first.instrument = recovery::Instrument::bluntCannula;
+    first.instrumentLengthMm = 90;
+    first.epinephrineAt = recovery::EpinephrineAt::entryPoint;
+    book.change(1, first);
+
+    REQUIRE(book.draw(ChartView::front, {300, 186}, {258, 288}) == 2);
+    REQUIRE(book.duplicate(1) == 3);
+    REQUIRE(book.mirror(1) == 4);
+    REQUIRE(book.mirrorAll() == 2);
+    REQUIRE(book.placements().size() == 6);
+    for (const auto& thread : book.placements()) {
+        CHECK(thread.instrument == first.instrument);
+        CHECK(thread.instrumentLengthMm == first.instrumentLengthMm);
+        CHECK(thread.epinephrineAt == first.epinephrineAt);
+    }
+}
+
 TEST_CASE("a new thread takes the material and lot of the one before", "[desk][placements]")
 {
     PlacementBook book;

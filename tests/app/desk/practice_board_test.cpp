@@ -193,6 +193,12 @@ TEST_CASE("a young clinic is told what is lacking, not a number", "[desk][practi
     CHECK(board.figures().first().says.contains(QLatin1String("No course has a known outcome")));
     board.setPart(PracticeBoard::Comparison);
     CHECK(board.figures().first().says.startsWith(QLatin1String("Not enough to say")));
+    // None of its threads says where it had epinephrine.
+    board.setWay(static_cast<int>(learning::Way::epinephrine));
+    screens::await(*program);
+    CHECK(board.groups().isEmpty());
+    CHECK(board.figures().first().says.endsWith(QLatin1String("no course says to which it belongs.")));
+    CHECK(board.wayCautionText().contains(QLatin1String("do not all say where they had it")));
 }
 
 TEST_CASE("locking takes every figure away", "[desk][practice][privacy]")

@@ -140,6 +140,7 @@ TEST_CASE("course by course, the practice sees what it sees all at once", "[desk
     CHECK(figures.resolutions.size() == recovery::allSymptoms.size());
     CHECK(figures.watch.points.size() == static_cast<std::size_t>(figures.all.known));
     CHECK(figures.ways[static_cast<std::size_t>(learning::Way::area)].size() == 2);
+    CHECK(figures.ways[static_cast<std::size_t>(learning::Way::epinephrine)].size() == 2);
     // Two ways to write a lot are one lot.
     CHECK(figures.lots.size() == 3);
     CHECK_FALSE(world.desk.pastCourse(recovery::CourseId{}));

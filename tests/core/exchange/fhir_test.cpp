@@ -40,6 +40,26 @@ TEST_CASE("lidocaine given otherwise comes back from a bundle, and what was not 
     CHECK_FALSE(exchange::readBundle(written(record)));
 }
 
+TEST_CASE("needle or cannula and epinephrine of a thread come back from a bundle, and what was not said stays so", "[exchange][fhir]")
+{
+    using recovery::EpinephrineAt;
+    using recovery::Instrument;
+    CourseRecord record = sample();
+    record.treatment->anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
+    record.treatment->anaesthetic.epinephrineOneIn = 200'000;
+    recovery::Placement& thread = record.treatment->placements[0];
+    thread.instrument = GENERATE(std::optional<Instrument>(), std::optional(Instrument::sharpNeedle), std::optional(Instrument::bluntCannula));
+    thread.instrumentLengthMm = GENERATE(std::optional<int>(), std::optional(90));
+    thread.epinephrineAt = GENERATE(std::optional<EpinephrineAt>(), std::optional(EpinephrineAt::nowhere), std::optional(EpinephrineAt::entryPoint),
+                                    std::optional(EpinephrineAt::track), std::optional(EpinephrineAt::both));
+    const auto back = exchange::readBundle(written(record));
+    REQUIRE(back);
+    CHECK(back->treatment == record.treatment);
+
+    thread.instrumentLengthMm = 501;
+    CHECK_FALSE(exchange::readBundle(written(record)));
+}
+
 TEST_CASE("a course comes back from its bundle as it was", "[exchange][fhir]")
 {
     const CourseRecord record = sample();
@@ -165,6 +185,9 @@ TEST_CASE("docs/formats/fhir.md names every number that stands for a word", "[ex
     check("form", {numbered(Form::smooth), numbered(Form::twisted), numbered(Form::barbedOneWay), numbered(Form::barbedTwoWay), numbered(Form::moulded),
                    numbered(Form::cones)});
     check("redone", {{static_cast<int>(Redoing::replaced), "replaced"}, {static_cast<int>(Redoing::added), "added"}});
+    check("instrument", {{static_cast<int>(Instrument::sharpNeedle), "sharp needle"}, {static_cast<int>(Instrument::bluntCannula), "blunt cannula"}});
+    check("epinephrine-at", {{static_cast<int>(EpinephrineAt::nowhere), "nowhere"}, {static_cast<int>(EpinephrineAt::entryPoint), "at the entry point"},
+                             {static_cast<int>(EpinephrineAt::track), "along the track"}, {static_cast<int>(EpinephrineAt::both), "both"}});
     check("drug", {{static_cast<int>(Drug::lidocaine), "lidocaine"}, {static_cast<int>(Drug::lidocaineWithEpinephrine), "lidocaine with epinephrine"}});
     using enum records::GlobalChange;
     check("change", {{static_cast<int>(veryMuchBetter), "very much better"}, {static_cast<int>(muchBetter), "much better"},

@@ -75,7 +75,13 @@ TEST_CASE("a placement that breaks a bound is refused by the field's name", "[re
         Row{[](Placement& p) { p.expiry = ""; }, "expiry"},
         Row{[](Placement& p) { p.anaestheticMl = -0.01; }, "anaesthetic"},
         Row{[](Placement& p) { p.anaestheticMl = 20.01; }, "anaesthetic"},
-        Row{[](Placement& p) { p.anaestheticMl = INFINITY; }, "anaesthetic"});
+        Row{[](Placement& p) { p.anaestheticMl = INFINITY; }, "anaesthetic"},
+        Row{[](Placement& p) { p.instrument = static_cast<Instrument>(0); }, "instrument"},
+        Row{[](Placement& p) { p.instrument = static_cast<Instrument>(3); }, "instrument"},
+        Row{[](Placement& p) { p.instrumentLengthMm = 9; }, "instrument length"},
+        Row{[](Placement& p) { p.instrumentLengthMm = 501; }, "instrument length"},
+        Row{[](Placement& p) { p.epinephrineAt = static_cast<EpinephrineAt>(0); }, "epinephrine"},
+        Row{[](Placement& p) { p.epinephrineAt = static_cast<EpinephrineAt>(5); }, "epinephrine"});
     Treatment treatment = soundTreatment();
     row.breakIt(treatment.placements[1]);
 
@@ -96,6 +102,7 @@ TEST_CASE("every bound itself is still accepted", "[recovery][treatment][boundar
     placement.gauge = GENERATE(14, 32);
     placement.lengthMm = GENERATE(10, 500);
     placement.anaestheticMl = GENERATE(0.0, 20.0);
+    placement.instrumentLengthMm = GENERATE(10, 500);
     placement.lot = std::string(40, 'x');
     placement.expiry.reset();
     CHECK(check(placement));
@@ -196,4 +203,26 @@ TEST_CASE("a thread that was redone needs its reason, and its twin on the other 
     CHECK(check(placement).error().reason == Reason::outOfRange);
     placement.redone = Redone{Redoing::added, std::string(401, 'x')};
     CHECK(check(placement).error().reason == Reason::malformed);
+}
+
+TEST_CASE("a thread has no epinephrine of a solution without, and its twin says what it says", "[recovery][treatment][errors]")
+{
+    Treatment treatment = soundTreatment();
+    Placement& thread = treatment.placements[1];
+    thread.instrument = Instrument::bluntCannula;
+    thread.instrumentLengthMm = 90;
+    thread.epinephrineAt = EpinephrineAt::nowhere;
+    CHECK(check(treatment));
+    thread.epinephrineAt = GENERATE(EpinephrineAt::entryPoint, EpinephrineAt::track, EpinephrineAt::both);
+    const Done checked = check(treatment);
+    REQUIRE_FALSE(checked);
+    CHECK(checked.error().detail.starts_with("placement 2: epinephrine:"));
+    treatment.anaesthetic.drug = Drug::lidocaineWithEpinephrine;
+    treatment.anaesthetic.epinephrineOneIn = 200'000;
+    CHECK(check(treatment));
+
+    const Placement twin = mirrored(thread);
+    CHECK(twin.instrument == thread.instrument);
+    CHECK(twin.instrumentLengthMm == thread.instrumentLengthMm);
+    CHECK(twin.epinephrineAt == thread.epinephrineAt);
 }

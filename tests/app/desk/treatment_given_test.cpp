@@ -1,0 +1,174 @@
+// Needle or cannula, and where the anaesthetic held epinephrine: thread by thread, and for all at once.
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+using recovery::Drug;
+using recovery::EpinephrineAt;
+using recovery::Instrument;
+
+namespace {
+
+void drawTwo(deskapp::TreatmentEditor& editor)
+{
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1));
+    editor.draw({296, 170}, {252, 262});
+    editor.setTrackMl(0.4);
+    editor.mirrorSelected();
+    editor.setWeight(QStringLiteral("61"));
+    editor.setConsentGiven(true);
+    editor.setCautionsGiven(true);
+}
+
+std::vector<std::optional<EpinephrineAt>> placesOf(const deskapp::TreatmentEditor& editor)
+{
+    std::vector<std::optional<EpinephrineAt>> places;
+    for (const auto& placement : editor.treatment().placements)
+        places.push_back(placement.epinephrineAt);
+    return places;
+}
+
+}  // namespace
+
+TEST_CASE("nothing is said of needle and epinephrine until somebody says it, and nothing asks for it", "[desk][treatment][given]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+
+    CHECK(editor.instrument() == 0);
+    CHECK(editor.instrumentLengthMm() == 0);
+    CHECK(editor.epinephrine() == 0);
+    CHECK(editor.epinephrineOfAll() == 0);
+    CHECK(editor.instrumentNames() == QStringList{QStringLiteral("Not said"), QStringLiteral("Sharp needle"), QStringLiteral("Blunt cannula")});
+    CHECK(editor.epinephrineNames().size() == 5);
+    CHECK(editor.missing().isEmpty());
+}
+
+TEST_CASE("needle or cannula of a thread is kept with the draft, undone, taken back, and recorded", "[desk][treatment][given]")
+{
+    screens::DemoClinic clinic;
+    {
+        auto program = clinic.program(QStringLiteral("en"));
+        program->openTreatment();
+        auto& editor = *program->treatment();
+        drawTwo(editor);
+        editor.setInstrument(2);
+        editor.setInstrumentLengthMm(90);
+        editor.undo();
+        CHECK(editor.instrumentLengthMm() == 0);
+        editor.redo();
+        CHECK(editor.instrumentLengthMm() == 90);
+        CHECK(editor.placements()->rowCount() == 2);
+    }
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    editor.choose(2);
+    CHECK(editor.instrument() == 2);
+    CHECK(editor.instrumentLengthMm() == 90);
+    editor.setInstrumentLengthMm(5);  // below what there is
+    CHECK(editor.instrumentLengthMm() == 10);
+    editor.setInstrumentLengthMm(0);
+    CHECK_FALSE(editor.treatment().placements[1].instrumentLengthMm);
+    editor.setInstrument(9);
+    CHECK_FALSE(editor.treatment().placements[1].instrument);
+    editor.setInstrument(1);
+    const auto written = editor.treatment();
+    REQUIRE(editor.missing().isEmpty());
+    editor.save();
+
+    const auto& kept = program->workplace().state().courses.at(written.course).treatment->treatment;
+    CHECK(kept == written);
+    CHECK_FALSE(kept.placements[0].instrument);
+    CHECK(kept.placements[1].instrument == Instrument::sharpNeedle);
+    program->openCourse(deskapp::keyOf(written.course));
+    CHECK(program->course()->threads().last().contains(QLatin1String("Sharp needle")));
+    CHECK_FALSE(program->course()->threads().first().contains(QLatin1String("eedle")));
+}
+
+TEST_CASE("a thread that had epinephrine makes the solution one with it, in one step, and the plain maximum holds", "[desk][treatment][given][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    const auto plain = editor.doseMaximum();
+
+    editor.setEpinephrine(static_cast<int>(EpinephrineAt::entryPoint));
+
+    CHECK(editor.treatment().anaesthetic.drug == Drug::lidocaineWithEpinephrine);
+    CHECK(editor.dilutionIndex() >= 0);
+    CHECK(editor.epinephrineOfAll() == -1);
+    CHECK(editor.missing().isEmpty());
+    // The other thread does not say: no more than plain.
+    CHECK(editor.doseMaximum() == plain);
+    CHECK(editor.doseSource().contains(QLatin1String("as not all of it had epinephrine")));
+    editor.undo();
+    CHECK(editor.treatment().anaesthetic.drug == Drug::lidocaine);
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>(2));
+    editor.redo();
+    CHECK(editor.treatment().anaesthetic.drug == Drug::lidocaineWithEpinephrine);
+    CHECK(editor.epinephrine() == static_cast<int>(EpinephrineAt::entryPoint));
+}
+
+TEST_CASE("all threads are told at once, and undone at once", "[desk][treatment][given][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    const auto plain = editor.doseMaximum();
+
+    editor.setEpinephrineOfAll(static_cast<int>(EpinephrineAt::both));
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>(2, EpinephrineAt::both));
+    CHECK(editor.epinephrineOfAll() == static_cast<int>(EpinephrineAt::both));
+    CHECK(editor.doseMaximum() != plain);
+    CHECK(editor.doseSource().contains(QLatin1String("with epinephrine: 7.0 mg/kg")));
+    editor.undo();
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>(2));
+    CHECK(editor.doseMaximum() == plain);
+    editor.setEpinephrineOfAll(static_cast<int>(EpinephrineAt::nowhere));
+    CHECK(editor.treatment().anaesthetic.drug == Drug::lidocaine);
+    editor.setEpinephrineOfAll(0);
+    CHECK(editor.epinephrineOfAll() == 0);
+}
+
+TEST_CASE("a solution that is plain after all leaves no thread that had epinephrine of it", "[desk][treatment][given][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    editor.setEpinephrine(static_cast<int>(EpinephrineAt::both));
+
+    editor.setDrug(static_cast<int>(Drug::lidocaine));
+
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>{std::nullopt, EpinephrineAt::nowhere});
+    CHECK(editor.missing().isEmpty());
+    editor.undo();
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>{std::nullopt, EpinephrineAt::both});
+    CHECK(editor.treatment().anaesthetic.drug == Drug::lidocaineWithEpinephrine);
+}
+
+TEST_CASE("another needle differs from the plan, what was injected is no part of it", "[desk][treatment][given][plan]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    editor.keepAsPlan();
+    const auto asPlanned = editor.planText();
+
+    editor.setEpinephrineOfAll(static_cast<int>(EpinephrineAt::both));
+    CHECK(editor.planText() == asPlanned);
+    editor.setInstrument(2);
+    CHECK(editor.planText().contains(QLatin1String("Otherwise than planned: 2.")));
+}
