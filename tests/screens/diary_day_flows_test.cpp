@@ -9,6 +9,7 @@
 #include <catch2/generators/catch_generators.hpp>
 #include <catch2/generators/catch_generators_range.hpp>
 
+#include <QAccessible>
 #include <QDir>
 #include <QTemporaryDir>
 
@@ -183,7 +184,9 @@ TEST_CASE("a note that is too long shows as it is kept, and says that it is full
         CHECK(program->entry()->note() == shown);
         CHECK(program->entry()->noteProblem() == QLatin1String("The note is full. What comes after this is not kept."));
         screens::settle(window);
-        CHECK(screens::named(window, program->entry()->noteProblem()) != nullptr);
+        auto* sentence = screens::spoken(window, program->entry()->noteProblem());
+        REQUIRE(sentence != nullptr);
+        CHECK(QAccessible::queryAccessibleInterface(sentence)->role() == QAccessible::AlertMessage);
     }
 }
 

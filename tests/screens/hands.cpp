@@ -55,6 +55,18 @@ QQuickItem* named(QQuickWindow& window, const QString& name)
     return nullptr;
 }
 
+QQuickItem* spoken(QQuickWindow& window, const QString& words)
+{
+    for (auto* item : visibleItems(window)) {
+        auto* accessible = item->inherits("QQuickText") && item->height() > 0 ? QAccessible::queryAccessibleInterface(item) : nullptr;
+        // What is ignored has an interface too, but its parent does not count it.
+        if (accessible != nullptr && accessible->text(QAccessible::Name) == words && accessible->parent() != nullptr
+            && accessible->parent()->indexOfChild(accessible) >= 0)
+            return item;
+    }
+    return nullptr;
+}
+
 namespace {
 
 /// Scrolls there. \returns the middle of the control with this name; nothing if it cannot be hit.

@@ -10,8 +10,12 @@
 
 namespace ebbline::screens {
 
-/// The control in sight or in reach of scrolling with this accessible name; null if there is none.
+/// The control in sight or in reach of scrolling with this accessible name; null if there is none. Words that only say
+/// something are no control: spoken() finds those.
 QQuickItem* named(QQuickWindow& window, const QString& name);
+
+/// The text on the page, with room to be read, that a screen reader comes to and says in these words; null if there is none.
+QQuickItem* spoken(QQuickWindow& window, const QString& words);
 
 /// A finger taps the middle of it, after scrolling there. \returns false if it cannot be hit.
 bool touch(QQuickWindow& window, const QString& name);
