@@ -190,6 +190,47 @@ TEST_CASE("a note that is too long shows as it is kept, and says that it is full
     }
 }
 
+TEST_CASE("the line that is typed stays in sight in a long note, and so does the word that it is full as it comes", "[diary][flows][safety]")
+{
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(size.width(), textSize);
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->settings()->setTextSize(textSize);
+    open(*program);
+    auto& window = *program->window();
+    window.resize(size);
+    program->openEntry();
+    answerOne(hands(3, window), 4);
+    auto* field = screens::named(window, said("RestStep", "In your own words, if you like"));
+    REQUIRE(field != nullptr);
+    const auto sees = [&](const QQuickItem& item, const QRectF& part) {
+        const auto box = item.mapRectToScene(part);
+        return QRectF(QPointF(), size).contains(box) && screens::inSight(&item).contains(box.center());
+    };
+    const auto seesLine = [&] { return sees(*field, field->property("cursorRectangle").toRectF()); };
+    field->setProperty("text", QStringLiteral("a day ").repeated(400).left(recovery::Entry::maximumNote - 1));
+    field->forceActiveFocus();
+    field->setProperty("cursorPosition", field->property("length"));
+    screens::settle(window);
+    REQUIRE(field->height() > size.height());
+    CHECK(seesLine());
+    const bool atEnd = GENERATE(true, false);
+    if (!atEnd)
+        field->setProperty("cursorPosition", 700);
+    screens::settle(window);
+    CHECK(seesLine());
+    screens::typeKeys(window, QStringLiteral("xy"));
+    auto* sentence = screens::spoken(window, program->entry()->noteProblem());
+    REQUIRE(sentence != nullptr);
+    CHECK(sees(*sentence, QRectF(0, 0, sentence->width(), sentence->height())));
+    if (atEnd)
+        CHECK(seesLine());
+    else
+        CHECK(field->property("cursorPosition").toInt() == 702);
+}
+
 TEST_CASE("a patient lets reminders ring and tries one on the spot, with each kind of hands", "[diary][flows][bells]")
 {
     const auto [kind, language] = GENERATE(from_range(screens::waysWithReturn));
