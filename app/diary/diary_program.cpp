@@ -310,6 +310,7 @@ void DiaryProgram::afterReading()
 void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable, bool stays)
 {
     m_notice = text;
+    m_tellsMissing = false;
     m_undoable = undoable;
     if (stays)
         m_noticeTimer.stop();
@@ -321,6 +322,7 @@ void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> und
 void DiaryProgram::dismissNotice()
 {
     m_notice.clear();
+    m_tellsMissing = false;
     m_undoable.reset();
     m_noticeTimer.stop();
     Q_EMIT noticeChanged();
@@ -332,41 +334,6 @@ void DiaryProgram::setKeyboardHeight(qreal height)
         return;
     m_keyboardHeight = height;
     Q_EMIT keyboardChanged();
-}
-
-void DiaryProgram::syncNow()
-{
-    m_pulse.nudge();
-}
-
-/// A run without a problem may have left something here: the hub refuses it, the clinic asks for a newer program first, or
-/// another phone is linked.
-bool DiaryProgram::isAllSent(const sync::Report& report) const
-{
-    return !report.problem && !report.tooOld && report.refused == 0 && m_home.isOpen() && !m_home.diary().tooOld() && !m_home.diary().replaced();
-}
-
-void DiaryProgram::afterRun(const sync::Report& report)
-{
-    if (report.gapSeen || report.forkSeen)
-        say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
-    else if (m_asked && report.problem)
-        say(diaryapp::errorText(*report.problem));
-    else if (m_asked && isAllSent(report))
-        say(tr("Done. All is sent and fetched."));
-    else if (m_asked)
-        say(tr("Something that you wrote still waits on this phone. If it is urgent, call."), {}, true);
-    m_asked = false;
-    m_home.touch();
-}
-
-void DiaryProgram::askNow()
-{
-    m_asked = true;
-    if (m_pulse.runNow() || m_pulse.isBusy())
-        return;
-    m_asked = false;
-    say(tr("This device can not reach a clinic."));
 }
 
 void DiaryProgram::applyLanguage()
