@@ -123,6 +123,13 @@ inline QList<DiaryPage> coursePages()
              program.keys()->change(QStringLiteral("wrong"), QStringLiteral("short"), {});
          }},
         {QStringLiteral("keys_code"), [passphrase](auto& program, auto&) { program.keys()->makeCode(passphrase); }},
+        {QStringLiteral("keys_code_saved"), [](auto& program, auto&) {
+             program.keys()->savePage(QUrl::fromLocalFile(QStringLiteral("/proc/none")));
+         }},
+        {QStringLiteral("keys_code_asked"), [](auto& program, auto&) {
+             program.keys()->askBack();
+             program.keys()->readBack(QStringLiteral("2222"));
+         }},
         {QStringLiteral("mine"), [](auto& program, auto&) { program.openMine(); }},
         {QStringLiteral("mine_wrong"), [](auto& program, auto&) { program.mine()->allowTaking(QStringLiteral("a guess")); }},
         {QStringLiteral("mine_confirming"), [passphrase](auto& program, auto&) {
