@@ -63,7 +63,7 @@ void FocusFollower::listen()
     if (m_heard) {
         disconnect(m_heard, nullptr, this, SLOT(typed()));
     }
-    m_heard = window()->activeFocusItem();
+    m_heard = window() != nullptr ? window()->activeFocusItem() : nullptr;
     if (m_heard && m_heard->metaObject()->indexOfSignal("cursorRectangleChanged()") >= 0) {
         connect(m_heard, SIGNAL(cursorRectangleChanged()), this, SLOT(typed()));
     }
