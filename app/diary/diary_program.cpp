@@ -222,9 +222,12 @@ void DiaryProgram::openNotes()
 
 void DiaryProgram::openKeys()
 {
+    const bool wasLeft = !m_keys.code().isEmpty();
     m_keys.clear();
     if (m_home.isOpen())
         turnTo(Page::keys);
+    if (wasLeft)
+        m_keys.sayCodeIsGone();
 }
 
 void DiaryProgram::openMine()
@@ -262,8 +265,11 @@ void DiaryProgram::back()
         return m_photo.back();
     if (m_page == Page::picture)
         return openHistory();
-    if (m_page == Page::keys)
+    if (m_page == Page::keys) {
+        if (!m_keys.code().isEmpty())
+            say(diaryapp::KeysBoard::goneText(), {}, true);
         m_keys.clear();
+    }
     if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)
         return openSettings();
     if (m_page == Page::licence)

@@ -124,8 +124,13 @@ void KeysBoard::renew(bytes::View passphrase)
 void KeysBoard::sayCodeIsGone()
 {
     clear();
-    m_outcome = tr("The code is not shown any more. If it is not on your paper, make a new one.");
+    m_outcome = goneText();
     Q_EMIT changed();
+}
+
+QString KeysBoard::goneText()
+{
+    return tr("The code is not shown any more. If it is not on your paper, make a new one.");
 }
 
 QString KeysBoard::askedText() const

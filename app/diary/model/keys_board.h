@@ -53,8 +53,9 @@ public:
     Q_INVOKABLE void change(const QString& old, const QString& fresh, const QString& again);
     /// Asks for the passphrase again, so that a diary left open does not give itself away.
     Q_INVOKABLE void makeCode(const QString& passphrase);
-    /// The diary locked while a code was in sight: says that it is not shown again.
+    /// The diary locked while a code was not read back: says that it is not shown again.
     void sayCodeIsGone();
+    static QString goneText();
     /// She says that it is written down: a group of it, another one each time, is asked back before it goes for good.
     Q_INVOKABLE void askBack();
     /// It is not: shows it once more.

@@ -146,6 +146,7 @@ TEST_CASE("a recovery code is shown once, opens the diary with a new passphrase,
     program->back();
     CHECK(program->page() == Page::settings);
     CHECK(keys.code().isEmpty());
+    CHECK(program->notice() == QLatin1String("The code is not shown any more. If it is not on your paper, make a new one."));
 
     program->lock();
     auto& lock = *program->locking();
@@ -199,6 +200,9 @@ TEST_CASE("a recovery code goes only once a group of it was read back from the p
     CHECK_FALSE(keys.isAsking());
     CHECK(keys.code().isEmpty());
     CHECK(keys.outcome() == QLatin1String("Good. Keep the paper where only you find it."));
+    program->back();
+    CHECK(program->notice().isEmpty());
+    program->openKeys();
 
     // Whoever leaves while it is asked for loses nothing: the passphrase opens, and so does the paper, if it was right.
     keys.makeCode(passphrase);
