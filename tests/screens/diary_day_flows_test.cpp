@@ -307,6 +307,38 @@ TEST_CASE("a number touched where nothing can dial stands there large, with each
     CHECK(shown(number)->property("font").value<QFont>().pixelSize() > shown(word)->property("font").value<QFont>().pixelSize());
 }
 
+TEST_CASE("a patient makes a recovery code and reads a group of it back, with each kind of hands", "[diary][flows][lock]")
+{
+    const auto [kind, language] = GENERATE(from_range(screens::ways));
+    CAPTURE(kind, language);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.joined(QString::fromLatin1(language));
+    program->openKeys();
+    open(*program);
+    const auto act = hands(kind, *program->window());
+    auto& keys = *program->keys();
+
+    REQUIRE(act.fill(said("KeysPage", "Your passphrase, to make a code"), passphrase));
+    REQUIRE(act.use(keys.makeWord()));
+    const QString code = keys.code();
+    REQUIRE_FALSE(code.isEmpty());
+    REQUIRE(screens::spoken(*program->window(), code) != nullptr);
+    REQUIRE(act.use(said("KeysPage", "I have written it down")));
+    CHECK(screens::spoken(*program->window(), code) == nullptr);
+    REQUIRE(act.fill(keys.askedText(), QStringLiteral("2")));
+    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
+    CHECK(screens::spoken(*program->window(), keys.askedProblem()) != nullptr);
+    REQUIRE(act.use(said("CodeBack", "Show it once more")));
+    CHECK(screens::spoken(*program->window(), code) != nullptr);
+    REQUIRE(act.use(said("KeysPage", "I have written it down")));
+    REQUIRE(act.fill(keys.askedText(), code.section(QLatin1Char('-'), keys.askedGroup() - 1, keys.askedGroup() - 1)));
+    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
+    CHECK(keys.code().isEmpty());
+    CHECK(screens::spoken(*program->window(), keys.outcome()) != nullptr);
+    CHECK(ear.take() == "");
+}
+
 TEST_CASE("a patient takes her data along, with each kind of hands", "[diary][flows][mine]")
 {
     const auto [kind, language] = GENERATE(from_range(screens::ways));
