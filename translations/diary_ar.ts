@@ -1049,6 +1049,18 @@
         <source>Nothing has been written yet.</source>
         <translation>لم يُكتب أي شيء بعد.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>أين توضع الصفحة</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>صفحة للطباعة (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>حفظه صفحةً للطباعة</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2053,6 +2065,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>تحتاج عبارة المرور إلى هذا الهاتف أيضًا: فهو يحفظ النصف الآخر من المفتاح. إن فقده الهاتف، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>من ورقتك: المجموعة %1 من %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>ليست هذه هي المجموعة. انظر إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرض الرمز مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>رمز استرداد مفكرتي</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>يفتح المفكرة بعبارة مرور جديدة. احفظه حيث لا يجده غيرك.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>تم. اطبع الصفحة ثم احذف الملف: من يجده يستطيع فتح مفكرتك.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>تعذرت كتابة الملف هناك. اختر مكانًا آخر.</translation>
     </message>
     </context>
     <context>
@@ -3108,6 +3144,21 @@
             <numerusform>بقي %Ln حرفًا.</numerusform>
             <numerusform>بقي %Ln حرف.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>مجموعة واحدة منه، للتأكد من صحة ما على الورقة. بعدها لا يظهر الرمز مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>إنه على ورقتي</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>عرضه مرة أخرى</translation>
     </message>
     </context>
 </TS>

@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Es wurde noch nichts geschrieben.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Wohin mit der Seite</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Eine Seite zum Drucken (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Als Seite zum Drucken speichern</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2041,6 +2053,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Von Ihrem Papier: Gruppe %1 von %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Das ist nicht diese Gruppe. Sehen Sie noch einmal auf Ihr Papier. Steht sie dort nicht, lassen Sie den Code noch einmal zeigen.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>Der Ersatz-Code für mein Tagebuch</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Er öffnet das Tagebuch mit einer neuen Passphrase. Bewahren Sie ihn dort auf, wo nur Sie ihn finden.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Fertig. Drucken Sie die Seite, und löschen Sie dann die Datei: Wer sie findet, kann Ihr Tagebuch öffnen.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Die Datei ließ sich dort nicht schreiben. Wählen Sie einen anderen Ort.</translation>
     </message>
     </context>
     <context>
@@ -3068,6 +3104,21 @@
             <numerusform>Noch %n Zeichen.</numerusform>
             <numerusform>Noch %n Zeichen.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Eine Gruppe davon, damit das Papier sicher stimmt. Danach wird der Code nicht mehr gezeigt.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Er steht auf meinem Papier</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Noch einmal zeigen</translation>
     </message>
     </context>
 </TS>

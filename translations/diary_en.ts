@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Nothing has been written yet.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Where to put the page</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>A page to print (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Save it as a page to print</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2041,6 +2053,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>From your paper: group %1 of %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>That is not this group. Look at your paper again. If it is not there, show the code once more.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>The recovery code of my diary</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>It opens the diary with a new passphrase. Keep it where only you find it.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Done. Print the page, then delete the file: whoever finds it can open your diary.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>The file could not be written there. Choose another place.</translation>
     </message>
     </context>
     <context>
@@ -3068,6 +3104,21 @@
             <numerusform>%n letter more.</numerusform>
             <numerusform>%n letters more.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>One group of it, to be sure that the paper is right. After that the code is not shown any more.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>It is on my paper</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Show it once more</translation>
     </message>
     </context>
 </TS>

@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Todavía no se ha escrito nada.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Dónde poner la página</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Una página para imprimir (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Guardarlo como página para imprimir</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2041,6 +2053,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>De su papel: grupo %1 de %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Ese no es el grupo. Mire su papel otra vez. Si no está ahí, muestre el código otra vez.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>El código de recuperación de mi diario</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Abre el diario con una frase de acceso nueva. Guárdelo donde solo usted lo encuentre.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Hecho. Imprima la página y luego borre el archivo: quien lo encuentre puede abrir su diario.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>El archivo no se pudo escribir ahí. Elija otro lugar.</translation>
     </message>
     </context>
     <context>
@@ -3068,6 +3104,21 @@
             <numerusform>Falta %n letra.</numerusform>
             <numerusform>Faltan %n letras.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Un grupo de él, para estar seguros de que el papel está bien. Después el código ya no se muestra.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Está en mi papel</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrarlo otra vez</translation>
     </message>
     </context>
 </TS>

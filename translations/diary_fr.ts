@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Rien n’a encore été écrit.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Où mettre la page</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Une page à imprimer (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>L’enregistrer comme page à imprimer</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2041,6 +2053,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Sur votre papier : groupe %1 sur %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Ce n’est pas ce groupe. Regardez encore votre papier. S’il n’y est pas, montrez le code encore une fois.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>Le code de secours de mon journal</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Il ouvre le journal avec une nouvelle phrase secrète. Gardez-le où vous seul le trouvez.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Terminé. Imprimez la page, puis supprimez le fichier : qui le trouve peut ouvrir votre journal.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Le fichier n'a pas pu être écrit à cet endroit. Choisissez-en un autre.</translation>
     </message>
     </context>
     <context>
@@ -3068,6 +3104,21 @@
             <numerusform>Encore %n lettre.</numerusform>
             <numerusform>Encore %n lettres.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Un groupe, pour être sûr que le papier est juste. Ensuite, le code n’est plus affiché.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Il est sur mon papier</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Le montrer encore une fois</translation>
     </message>
     </context>
 </TS>

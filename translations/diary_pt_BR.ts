@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Nada foi gravado ainda.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Onde pôr a página</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Uma página para imprimir (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Salvar como página para imprimir</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2041,6 +2053,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>A sua frase secreta precisa também deste celular: ele guarda a outra metade da chave. Se o celular a perder, só o código de recuperação abre o diário.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Do seu papel: grupo %1 de %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Não é esse grupo. Olhe o seu papel de novo. Se não estiver lá, mostre o código mais uma vez.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>O código de recuperação do meu diário</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Ele abre o diário com uma nova frase secreta. Guarde-o onde só você o ache.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Pronto. Imprima a página e depois apague o arquivo: quem o achar pode abrir o seu diário.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Não foi possível gravar o arquivo ali. Escolha outro lugar.</translation>
     </message>
     </context>
     <context>
@@ -3068,6 +3104,21 @@
             <numerusform>Falta %n letra.</numerusform>
             <numerusform>Faltam %n letras.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Um grupo dele, para ter certeza de que o papel está certo. Depois disso o código não é mais mostrado.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Está no meu papel</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrar mais uma vez</translation>
     </message>
     </context>
 </TS>

@@ -1034,6 +1034,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Henüz hiçbir şey yazılmadı.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Sayfa nereye konsun</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Yazdırılacak sayfa (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Yazdırılacak sayfa olarak kaydet</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2038,6 +2050,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Kâğıdınızdan: %2 gruptan %1. grup</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Bu, istenen grup değil. Kâğıdınıza yeniden bakın. Orada yoksa kodu bir kez daha gösterin.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>Günlüğümün kurtarma kodu</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Günlüğü yeni bir parola sözüyle açar. Yalnız sizin bulacağınız yerde saklayın.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Tamam. Sayfayı yazdırın, sonra dosyayı silin: bulan kişi günlüğünüzü açabilir.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Dosya oraya yazılamadı. Başka bir yer seçin.</translation>
     </message>
     </context>
     <context>
@@ -3058,6 +3094,21 @@
         <translation>
             <numerusform>%n harf daha.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Kâğıttakinin doğru olduğundan emin olmak için bir grup. Ondan sonra kod artık gösterilmez.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Kâğıdımda yazıyor</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Bir kez daha göster</translation>
     </message>
     </context>
 </TS>

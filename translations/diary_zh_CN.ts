@@ -1034,6 +1034,18 @@
         <source>Nothing has been written yet.</source>
         <translation>还没有写入任何内容。</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>把页面放在哪里</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>可打印的页面 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>保存为可打印的页面</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -2038,6 +2050,30 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>您的口令还需要这部手机：另一半密钥由它保存。如果手机丢失了那一半，只有恢复代码能打开日记。</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>您纸上的第%1组，共%2组</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>这不是所问的一组。请再看一遍纸。如果纸上没有，请再显示一次代码。</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>我的日记的恢复代码</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>它可用新的口令打开日记。请放在只有您能找到的地方。</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>完成。请打印页面，然后删除文件：谁找到它，谁就能打开您的日记。</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>文件无法写在那里。请选别的地方。</translation>
     </message>
     </context>
     <context>
@@ -3058,6 +3094,21 @@
         <translation>
             <numerusform>还差 %n 个字符。</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>请输入其中一组，以确认纸上写得正确。之后代码不再显示。</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>我的纸上有</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>再显示一次</translation>
     </message>
     </context>
 </TS>

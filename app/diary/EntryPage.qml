@@ -17,6 +17,7 @@ PageBody {
 
     topOn: root.board.progress
     titleFolded: root.scoring && scores.flat
+    alert: rest.noteAlert
     foot: [
         ActButton {
             visible: root.scoring
@@ -116,6 +117,8 @@ PageBody {
         Layout.fillWidth: true
     }
     RestStep {
+        id: rest
+
         visible: root.resting
         board: root.board
         Layout.fillWidth: true

@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     required property EntryBoard board
+    readonly property alias noteAlert: full
 
     spacing: Theme.gap
 
@@ -32,15 +33,18 @@ ColumnLayout {
 
         label: qsTr("In your own words, if you like")
         value: root.board.note
-        // What is not kept does not go on standing there. Taken away from the end, so that the cursor stays.
+        // What is not kept does not go on standing there. Taken away from the end and before the rest is kept, so that the cursor stays.
         onEdited: (text) => {
+            const room = root.board.keptNote(text).length;
+            if (text.length > room)
+                note.field.remove(room, text.length);
             root.board.writeNote(text);
-            if (text.length > root.board.note.length)
-                note.field.remove(root.board.note.length, text.length);
         }
         Layout.fillWidth: true
     }
     Words {
+        id: full
+
         visible: text.length > 0
         text: root.board.noteProblem
         color: Theme.callNow

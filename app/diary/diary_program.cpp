@@ -223,9 +223,12 @@ void DiaryProgram::openNotes()
 
 void DiaryProgram::openKeys()
 {
+    const bool wasLeft = !m_keys.code().isEmpty();
     m_keys.clear();
     if (m_home.isOpen())
         turnTo(Page::keys);
+    if (wasLeft)
+        m_keys.sayCodeIsGone();
 }
 
 void DiaryProgram::openMine()
@@ -263,8 +266,11 @@ void DiaryProgram::back()
         return m_photo.back();
     if (m_page == Page::picture)
         return openHistory();
-    if (m_page == Page::keys)
+    if (m_page == Page::keys) {
+        if (!m_keys.code().isEmpty())
+            say(diaryapp::KeysBoard::goneText(), {}, true);
         m_keys.clear();
+    }
     if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)
         return openSettings();
     if (m_page == Page::licence)
@@ -311,6 +317,7 @@ void DiaryProgram::afterReading()
 void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable, bool stays)
 {
     m_notice = text;
+    m_tellsMissing = false;
     m_undoable = undoable;
     if (stays)
         m_noticeTimer.stop();
@@ -322,6 +329,7 @@ void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> und
 void DiaryProgram::dismissNotice()
 {
     m_notice.clear();
+    m_tellsMissing = false;
     m_undoable.reset();
     m_noticeTimer.stop();
     Q_EMIT noticeChanged();
@@ -333,41 +341,6 @@ void DiaryProgram::setKeyboardHeight(qreal height)
         return;
     m_keyboardHeight = height;
     Q_EMIT keyboardChanged();
-}
-
-void DiaryProgram::syncNow()
-{
-    m_pulse.nudge();
-}
-
-/// A run without a problem may have left something here: the hub refuses it, the clinic asks for a newer program first, or
-/// another phone is linked.
-bool DiaryProgram::isAllSent(const sync::Report& report) const
-{
-    return !report.problem && !report.tooOld && report.refused == 0 && m_home.isOpen() && !m_home.diary().tooOld() && !m_home.diary().replaced();
-}
-
-void DiaryProgram::afterRun(const sync::Report& report)
-{
-    if (report.gapSeen || report.forkSeen)
-        say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
-    else if (m_asked && report.problem)
-        say(diaryapp::errorText(*report.problem));
-    else if (m_asked && isAllSent(report))
-        say(tr("Done. All is sent and fetched."));
-    else if (m_asked)
-        say(tr("Something that you wrote still waits on this phone. If it is urgent, call."), {}, true);
-    m_asked = false;
-    m_home.touch();
-}
-
-void DiaryProgram::askNow()
-{
-    m_asked = true;
-    if (m_pulse.runNow() || m_pulse.isBusy())
-        return;
-    m_asked = false;
-    say(tr("This device can not reach a clinic."));
 }
 
 void DiaryProgram::applyLanguage()

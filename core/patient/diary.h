@@ -38,6 +38,9 @@ struct ReminderView {
     bool overdue = false;
 };
 
+/// When its bell rings: as planned outside quiet hours, or at the moment it was put off to.
+clock::Instant dueAt(const ReminderView& view);
+
 struct Today {
     int day = 0;
     clock::Moment now;

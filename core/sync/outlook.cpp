@@ -69,6 +69,7 @@ Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& 
     // Before anything came, the silence is counted from when we spoke.
     const auto last = standing->heardAt ? standing->heardAt : standing->spokeAt;
     outlook.unheard = last && isReached(*last, longestSilence, vault.clock().now());
+    outlook.missing = standing->fork || standing->gap;
     outlook.state = gravest(*standing, outlook);
     return outlook;
 }

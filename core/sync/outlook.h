@@ -27,6 +27,7 @@ struct Outlook {
     std::optional<clock::Instant> waitingSince;  ///< the oldest that is not acknowledged; empty: nothing waits
     std::optional<clock::Instant> heardAt;       ///< when something new of the other end was last accepted; empty: never
     std::optional<Refusal> refusal;              ///< what the hub does not take, whatever graver holds as well
+    bool missing = false;                        ///< as State::forked or State::withheld, whatever graver holds as well
     bool unheard = false;                        ///< as State::unheard, whatever graver holds as well
 };
 

@@ -52,6 +52,12 @@ void walk(const QString& language, const QSize& size, int textSize, int looksTri
         screens::settle(window);
         shown << program->pageName();
         CAPTURE(page.name.toStdString());
+        if (page.name == QLatin1String("join_unprotected") || page.name == QLatin1String("join_stranger"))
+            CHECK_FALSE(program->joining()->problem().isEmpty());
+        if (page.name == QLatin1String("entry_note_full"))
+            CHECK_FALSE(program->entry()->noteProblem().isEmpty());
+        if (page.name == QLatin1String("today_visit_moved"))
+            CHECK_FALSE(program->today()->visitMoved().isEmpty());
         REQUIRE(window.size() == size);
         checkLayout(window);
         for (int look = looksTried - 1; look >= 0; --look) {

@@ -66,7 +66,8 @@ bool insideClip(const QQuickItem* item, const QRectF& box)
     return true;
 }
 
-/// What of the item is in sight, in the window.
+}  // namespace
+
 QRectF inSight(const QQuickItem* item)
 {
     auto box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
@@ -77,8 +78,6 @@ QRectF inSight(const QQuickItem* item)
     }
     return box;
 }
-
-}  // namespace
 
 QString nameOf(const QQuickItem* item)
 {

@@ -15,6 +15,9 @@ QList<QQuickItem*> visibleItems(QQuickWindow& window);
 /// What a complaint calls it: its type and the beginning of its words.
 QString nameOf(const QQuickItem* item);
 
+/// What of the item no clipping parent hides, in the window.
+QRectF inSight(const QQuickItem* item);
+
 /// A button, a field, or a list that opens.
 bool pressable(const QQuickItem* item);
 

@@ -1,12 +1,25 @@
 #include "app/diary/model/keys_board.h"
 
 #include "app/controls/typed_secret.h"
+#include "app/diary/model/chosen_place.h"
 #include "app/diary/model/lock_board.h"
 #include "app/diary/model/words.h"
+
+#include <QBuffer>
+#include <QGuiApplication>
+#include <QPdfWriter>
+#include <QTextDocument>
+#include <QTextOption>
 
 #include <memory>
 
 namespace ebbline::diaryapp {
+
+namespace {
+
+constexpr int groups = vault::RecoveryCode::characters / 4;  // as vault::RecoveryCode::text() writes it
+
+}  // namespace
 
 KeysBoard::KeysBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
 {
@@ -33,8 +46,9 @@ void KeysBoard::clear()
 void KeysBoard::forget()
 {
     m_code.fill(QChar(0));
-    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_code})
+    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_code, &m_askedProblem, &m_pageOutcome})
         text->clear();
+    m_group = 0;
     Q_EMIT changed();
 }
 
@@ -110,14 +124,78 @@ void KeysBoard::renew(bytes::View passphrase)
 void KeysBoard::sayCodeIsGone()
 {
     clear();
-    m_outcome = tr("The code is not shown any more. If it is not on your paper, make a new one.");
+    m_outcome = goneText();
     Q_EMIT changed();
 }
 
-void KeysBoard::hideCode()
+QString KeysBoard::goneText()
 {
+    return tr("The code is not shown any more. If it is not on your paper, make a new one.");
+}
+
+QString KeysBoard::askedText() const
+{
+    return isAsking() ? tr("From your paper: group %1 of %2").arg(digits(m_group), digits(groups)) : QString();
+}
+
+void KeysBoard::askBack()
+{
+    if (m_code.isEmpty() || isAsking())
+        return;
+    m_pageOutcome.clear();
+    m_group = vault::groupToAsk();
+    Q_EMIT changed();
+}
+
+void KeysBoard::showCode()
+{
+    m_group = 0;
+    m_askedProblem.clear();
+    Q_EMIT changed();
+}
+
+void KeysBoard::readBack(const QString& typed)
+{
+    if (!isAsking())
+        return;
+    const TypedSecret paper(typed);
+    const TypedSecret whole(m_code);
+    const auto text = [](const TypedSecret& secret) {
+        return std::string_view(reinterpret_cast<const char*>(secret.view().data()), secret.view().size());
+    };
+    if (!vault::saysGroup(text(whole), m_group, text(paper))) {
+        m_askedProblem = tr("That is not this group. Look at your paper again. If it is not there, show the code once more.");
+        return Q_EMIT changed();
+    }
     clear();
     m_outcome = tr("Good. Keep the paper where only you find it.");
+    Q_EMIT changed();
+}
+
+void KeysBoard::savePage(const QUrl& file)
+{
+    if (m_code.isEmpty() || isAsking())
+        return;
+    QByteArray page;
+    {
+        QBuffer out(&page);
+        out.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&out);
+        writer.setPageSize(QPageSize(QPageSize::A4));
+        writer.setPageMargins(QMarginsF(20, 20, 20, 20), QPageLayout::Millimeter);
+        QTextDocument document;
+        document.setDefaultFont(QGuiApplication::font());
+        QTextOption option;
+        option.setTextDirection(QGuiApplication::layoutDirection());
+        document.setDefaultTextOption(option);
+        document.setHtml(QStringLiteral("<h2>%1</h2><p>%2</p><p dir=\"ltr\"><big><b>%3</b></big></p>")
+                             .arg(tr("The recovery code of my diary").toHtmlEscaped(), tr("It opens the diary with a new passphrase. Keep it where only you find it.").toHtmlEscaped(), m_code));
+        document.print(&writer);
+    }
+    m_pageOutcome = writeChosen(nameOfChosen(file), page)
+                        ? tr("Done. Print the page, then delete the file: whoever finds it can open your diary.")
+                        : tr("The file could not be written there. Choose another place.");
+    page.fill('\0');
     Q_EMIT changed();
 }
 

@@ -183,6 +183,27 @@ TEST_CASE("a note that still waits is said before the diary is deleted, until it
     CHECK(program->mine()->loss() == QLatin1String("All your entries are on the clinic's computer too."));
 }
 
+TEST_CASE("what would be lost is said also after the link with the clinic has ended", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 4);
+    program->syncNow();
+    patient.sends();
+    program->syncNow();
+    const auto other = patient.joinedOnAnotherPhone(QStringLiteral("en"));
+    patient.sends();
+    patient.setOffline(true);
+    DemoPatient::tell(*program, 5);  // not known yet: another phone is in its place
+    patient.setOffline(false);
+    program->syncNow();
+    REQUIRE(program->home().diary().replaced());
+    program->openMine();
+    program->mine()->askDelete();
+    CHECK(program->mine()->isConfirming());
+    CHECK(program->mine()->loss() == QLatin1String("1 entry is only on this phone and would be lost."));
+}
+
 TEST_CASE("where one file cannot be written, nothing of the diary is left in the folder", "[diary][mine][security]")
 {
     DemoPatient patient;
