@@ -17,7 +17,7 @@ bool isPageThere(const QQuickWindow* window)
 bool savePicture(QQuickWindow* window, const QString& file)
 {
     QSaveFile out(file);
-    // Asked before the commit: not every Qt's commit tells of what the last bytes met.
+    // The last bytes leave the buffer here; whether they did is asked before the commit.
     return window != nullptr && out.open(QIODevice::WriteOnly) && window->grabWindow().save(&out, "PNG") && out.flush() && out.commit();
 }
 

@@ -101,7 +101,7 @@ Result<FolderHold> emptyForStory(const QString& folder)
 Done writeWhole(const QString& file, const QByteArray& contents)
 {
     QSaveFile out(file);
-    // Asked before the commit: not every Qt's commit tells of what the last bytes met.
+    // The last bytes leave the buffer here; whether they did is asked before the commit.
     if (!out.open(QIODevice::WriteOnly) || out.write(contents) != contents.size() || !out.flush() || !out.commit())
         return fail(Reason::storageFailed, "story: '" + file.toStdString() + "' cannot be written; is the disk full?");
     return {};
