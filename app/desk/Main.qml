@@ -86,6 +86,7 @@ ApplicationWindow {
 
                 property url shown: root.program.pageSource
 
+                objectName: "page"
                 focus: true
                 // With its size from the start: a page that is first laid out at width 0 keeps gaps.
                 onShownChanged: page.setSource(page.shown, { program: root.program, width: page.width, height: page.height })

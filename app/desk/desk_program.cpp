@@ -1,10 +1,10 @@
 #include "app/desk/desk_program.h"
 
+#include "app/controls/shown_page.h"
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
-#include <QImage>
 #include <QLocale>
 #include <QMetaEnum>
 #include <QQuickWindow>
@@ -77,7 +77,7 @@ QQuickWindow* DeskProgram::window() const
 
 bool DeskProgram::grab(const QString& file)
 {
-    return window() != nullptr && window()->grabWindow().save(file);
+    return controls::savePicture(window(), file);
 }
 
 QString DeskProgram::pageName() const

@@ -1,10 +1,10 @@
 #include "app/diary/diary_program.h"
 
+#include "app/controls/shown_page.h"
 #include "app/diary/model/words.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
-#include <QImage>
 #include <QInputMethod>
 #include <QLocale>
 #include <QMetaEnum>
@@ -98,7 +98,7 @@ QQuickWindow* DiaryProgram::window() const
 
 bool DiaryProgram::grab(const QString& file)
 {
-    return window() != nullptr && window()->grabWindow().save(file);
+    return controls::savePicture(window(), file);
 }
 
 QString DiaryProgram::pageName() const

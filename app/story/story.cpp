@@ -4,7 +4,6 @@
 #include "app/story/hands.h"
 #include "app/story/snapshots.h"
 #include "app/story/stage.h"
-#include "app/story/story_folder.h"
 #include "app/story/summary.h"
 
 #include <QDir>
@@ -279,7 +278,7 @@ private:
         m_album.atTheEnd(m_stage);
         m_summary.count("pictures", static_cast<int>(m_album.pictures()));
         if (const QStringList missing = m_album.missing(); !missing.isEmpty())
-            return fail(Reason::notEnough, "pictures: none of " + missing.join(QStringLiteral(", ")).toStdString());
+            return fail(Reason::notEnough, "pictures: missing are " + missing.join(QStringLiteral(", ")).toStdString());
         if (m_endsAt)
             return {};
         desk::Desk& desk = m_stage.desk().workplace().desk();
@@ -325,10 +324,11 @@ private:
 
 }  // namespace
 
-Done playStory(const StorySetup& setup)
+Result<FolderHold> playStory(const StorySetup& setup)
 {
-    if (const Done emptied = emptyForStory(setup.out); !emptied)
-        return emptied;
+    auto held = emptyForStory(setup.out);
+    if (!held)
+        return fail(held.error());
     if (!QDir().mkpath(setup.out + QStringLiteral("/work")))
         return fail(Reason::storageFailed, "story: the folder cannot be made");
     Scenario scenario = inventedScenario();
@@ -338,9 +338,11 @@ Done playStory(const StorySetup& setup)
         scenario.days = demoDays;
     }
     Story story(setup, scenario);
-    Done played = story.play();
+    const Done played = story.play();
     const Done written = story.summary().write(setup.out + QStringLiteral("/summary.json"), played);
-    return played ? written : played;
+    if (!played || !written)
+        return fail(played ? written.error() : played.error());
+    return held;
 }
 
 }  // namespace ebbline::story

@@ -62,7 +62,8 @@ void addStory(CLI::App& app, std::function<int()>& run)
     playing->callback([story, &run] {
         run = [story] {
             return inApplication(story->out, [&](const QString& hub) {
-                return story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
+                const auto played = story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
+                return played ? Done{} : Done(fail(played.error()));
             });
         };
     });

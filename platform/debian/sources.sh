@@ -1,4 +1,4 @@
-# What apt takes its packages from. Sourced by install.sh and fresh-root.sh, never run.
+# What apt takes its packages from. Sourced by install.sh and the scripts that make clean roots, never run.
 # shellcheck shell=bash
 
 # apt_files [FOLDER]: the files that list sources, in the order in which apt reads them. FOLDER in place of /etc/apt.
@@ -70,4 +70,15 @@ mirror_of() {
         $2 == suite && $1 !~ /^cdrom:/ && $1 !~ /debian-security/ {
             for (i = 3; i <= NF; i++) if ($i == "main" && !found) { print $1; found = 1 }
         }'
+}
+
+# release_mirror CODENAME FILE...: "NAME ADDRESS", the first address of the release, and the name that it is listed under: its
+# codename, or one of those that every release bears for some years and then hands on. Nothing if there is none.
+release_mirror() {
+    local codename=$1 name address
+    shift
+    for name in "$codename" stable oldstable oldoldstable; do
+        address=$(mirror_of "$name" "$@")
+        [ -z "$address" ] || { printf '%s %s\n' "$name" "$address"; return; }
+    done
 }

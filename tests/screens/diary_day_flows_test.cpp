@@ -3,6 +3,7 @@
 #include "tests/screens/complaints.h"
 #include "tests/screens/diary_hands.h"
 #include "tests/screens/hands.h"
+#include "tests/screens/in_reach.h"
 #include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>

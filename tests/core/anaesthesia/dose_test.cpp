@@ -1,8 +1,10 @@
 // Lidocaine against the label.
 //
-// Source: US prescribing information, lidocaine hydrochloride injection: plain 4.5 mg/kg and in
-// general not over 300 mg; with epinephrine 7 mg/kg and in general not over 500 mg; 1 % is 10 mg/mL,
-// 1:200,000 is 5 micrograms/mL. The figures below are these numbers multiplied out.
+// Source: US labels as openFDA gives their text. Lidocaine HCl injection: plain, adult, at most 4.5 mg/kg (2 mg/lb), in general
+// not over 300 mg in all. Lidocaine HCl with and without epinephrine: with it 7 mg/kg, in general not over 500 mg in all. The
+// labels' tables: 0.5, 1, 1.5 and 2 % are 5, 10, 15 and 20 mg/mL; 1:100,000 and 1:200,000 are 10 and 5 micrograms/mL. Of
+// whose label and of which year the text was is not on record, nor the sections of the maxima.
+// The figures below are these numbers multiplied out.
 
 #include "core/anaesthesia/dose.h"
 
