@@ -2,14 +2,13 @@
 
 #include "core/patient/inside.h"
 
+#include "core/bytes/decimal.h"
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "core/store/durable_file.h"
-
-#include <cstdio>
 
 namespace ebbline::patient {
 
@@ -19,13 +18,6 @@ using exchange::guarded;
 
 constexpr const char* calendarName = "calendar-id";
 constexpr std::array keyFiles{"vault.keys", "vault.keys.previous"};
-
-std::string decimal(double value)
-{
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f", value);
-    return text;
-}
 
 std::string stateWord(const EntryState& state)
 {
@@ -72,7 +64,7 @@ std::map<std::string, std::string> Diary::tables() const
             const journal::Opening* before = current ? nullptr : course->opening(view->history, i);
             const std::string version = std::to_string(i + 1);
             entries.row({shortName(entry.id), version, clock::toIso8601(entry.at), clock::toIso8601(entry.recordedAt),
-                         entry.temperature ? decimal(entry.temperature->celsius()) : std::string(), guarded(entry.note),
+                         entry.temperature ? bytes::fixedDecimal(entry.temperature->celsius(), 1) : std::string(), guarded(entry.note),
                          current ? stateWord(view->state) : "replaced",
                          guarded(current ? view->state.openedBy : before ? before->by : std::string())});
             for (const auto& [stream, score] : entry.scores) {

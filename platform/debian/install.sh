@@ -51,7 +51,7 @@ packages=(
     qtkeychain-qt6-dev libsecret-1-0
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
+    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils locales appstream desktop-file-utils nodejs postgresql r-base-core)
 fi
 if [ "$with_soak" = yes ]; then
     packages+=(default-jdk-headless)
