@@ -7,6 +7,7 @@
 #include "core/clock/iso8601.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/fhir_bundle.h"
+#include "core/exchange/table_moments.h"
 #include "core/exchange/tables.h"
 #include "core/store/durable_file.h"
 
@@ -51,8 +52,7 @@ std::map<std::string, std::string> Diary::tables() const
         return files;
     exchange::CsvWriter entries;
     entries.row({"entry", "version", "about", "written", "temperature_celsius", "note", "state", "opened_by"});
-    std::vector<exchange::ScoreRow> scores;
-    std::vector<exchange::SignRow> signs;
+    std::vector<const recovery::Entry*> standing;
     exchange::CsvWriter versions;
     versions.row({"entry", "version", "symptom", "side", "score"});
     const auto views = history();
@@ -67,17 +67,21 @@ std::map<std::string, std::string> Diary::tables() const
                          entry.temperature ? bytes::fixedDecimal(entry.temperature->celsius(), 1) : std::string(), guarded(entry.note),
                          current ? stateWord(view->state) : "replaced",
                          guarded(current ? view->state.openedBy : before ? before->by : std::string())});
-            for (const auto& [stream, score] : entry.scores) {
+            for (const auto& [stream, score] : entry.scores)
                 versions.row({shortName(entry.id), version, recovery::word(stream.symptom), recovery::word(stream.side),
                               std::to_string(score.points())});
-                if (current)
-                    scores.push_back({"mine", course->opened->treated, entry.at, stream.symptom, stream.side, score});
-            }
             if (current)
-                for (const auto* answered : {&entry.present, &entry.absent})
-                    for (const recovery::Sign sign : *answered)
-                        signs.push_back({"mine", course->opened->treated, entry.at, sign, answered == &entry.present});
+                standing.push_back(&entry);
         }
+    }
+    std::vector<exchange::ScoreRow> scores;
+    std::vector<exchange::SignRow> signs;
+    for (const auto& [entry, at] : exchange::inTables(standing, course->opened->treated)) {
+        for (const auto& [stream, score] : entry->scores)
+            scores.push_back({"mine", course->opened->treated, at, stream.symptom, stream.side, score});
+        for (const auto* answered : {&entry->present, &entry->absent})
+            for (const recovery::Sign sign : *answered)
+                signs.push_back({"mine", course->opened->treated, at, sign, answered == &entry->present});
     }
     exchange::CsvWriter reminders;
     reminders.row({"reminder", "answer", "answered"});
