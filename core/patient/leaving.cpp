@@ -133,7 +133,8 @@ Result<std::string> Diary::calendar(const std::string& words, const std::string&
     std::vector<exchange::CalendarEvent> events;
     for (const aftercare::Reminder& reminder : upcoming(exchange::maximumTableRows))
         events.push_back({bytes::toHex(crypto::keyedHash128(*name, bytes::viewOf(reminder.key))), reminder.due});
-    return exchange::writeCalendar(events, m_inside->zone, {words, language}, m_inside->clock.now());
+    const journal::CourseState* course = m_inside->course();
+    return exchange::writeCalendar(events, m_inside->zone, {words, language}, m_inside->clock.now(), course ? course->planChanges : 0);
 }
 
 Done Diary::erase(const std::filesystem::path& folder)
