@@ -101,13 +101,9 @@ fi
 
 mapfile -t lists < <(apt_files)
 if [ "$VERSION_ID" = 12 ] && ! suite_is_listed bookworm-backports "${lists[@]}"; then
-    address=$(mirror_of "$VERSION_CODENAME" "${lists[@]}")
-    [ -n "$address" ] || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
+    stanza=$(backports_of "$VERSION_CODENAME" "${lists[@]}") || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
     say "adding the backports suite from the mirror in use"
-    signed=""
-    [ -r /usr/share/keyrings/debian-archive-keyring.gpg ] && signed=$'\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg'
-    printf 'Types: deb\nURIs: %s\nSuites: bookworm-backports\nComponents: main%s\n' "$address" "$signed" \
-        | "${as_root[@]}" tee /etc/apt/sources.list.d/bookworm-backports.sources >/dev/null
+    printf '%s\n' "$stanza" | "${as_root[@]}" tee /etc/apt/sources.list.d/bookworm-backports.sources >/dev/null
 fi
 
 # On a terminal apt shows its own progress; elsewhere its many lines go to a file, shown if it fails.

@@ -1,4 +1,4 @@
-# What apt takes its packages from. Sourced by install.sh and fresh-root.sh, never run.
+# What apt takes its packages from. Sourced by install.sh and those that make clean roots, never run.
 # shellcheck shell=bash
 
 # apt_files [FOLDER]: the files that list sources, in the order in which apt reads them. FOLDER in place of /etc/apt.
@@ -59,6 +59,16 @@ suite_is_listed() {
     local suite=$1
     shift
     apt_entries "$@" | awk -v suite="$suite" '$2 == suite { found = 1 } END { exit !found }'
+}
+
+# backports_of SUITE FILE...: the stanza that lists the suite's backports, from the mirror that the suite itself comes from.
+backports_of() {
+    local suite=$1 address signed="" keyring=/usr/share/keyrings/debian-archive-keyring.gpg
+    shift
+    address=$(mirror_of "$suite" "$@")
+    [ -n "$address" ] || return 1
+    [ ! -r "$keyring" ] || signed=$'\n'"Signed-By: $keyring"
+    printf 'Types: deb\nURIs: %s\nSuites: %s-backports\nComponents: main%s\n' "$address" "$suite" "$signed"
 }
 
 # mirror_of SUITE FILE...: the first address that Debian's own packages of the suite come from; nothing if there is none.
