@@ -7,7 +7,7 @@ namespace ebbline::bytes {
 
 std::string fixedDecimal(double value, int places)
 {
-    std::array<char, 32> text;  // a sign, 15 digits, a point and 9 decimals
+    std::array<char, 32> text{};  // a sign, 15 digits, a point and 9 decimals
     const auto written = std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed, places);
     return {text.data(), written.ptr};
 }
