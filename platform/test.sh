@@ -33,7 +33,8 @@ Without an option for it nothing is run with sanitizers, read by clang-tidy or f
                 Node.js and npm), the licences judged by REUSE (needs its program), Android's half
                 compiled and tried on a JDK (which it installs), and everything that is
                 packaged built twice and compared, and the packages themselves (as root): built in a clean Debian 12 and 13,
-                judged by lintian, installed and started in clean ones
+                judged by lintian, installed and started in clean ones; and core, hub and tool built for arm64
+                in a clean Debian 12 and tested under emulation (as root)
 TEXT
 }
 
@@ -132,6 +133,7 @@ if [ "$soak" = yes ]; then
     step "Comparing two builds" bash platform/release/reproducible.sh
     step "Trying the packages on a clean Debian 12" bash platform/debian/packages.sh 12
     step "Trying the packages on a clean Debian 13" bash platform/debian/packages.sh 13
+    step "Building and testing for arm64 under emulation" bash platform/debian/arm64.sh 12
     step "Fuzzing for long" bash platform/fuzz.sh "$(number EBBLINE_FUZZ_SECONDS 300 86400)"
     [ "${EBBLINE_SIZE:-campaign}" != release ] || campaigns
 fi

@@ -1406,6 +1406,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>إذا تغيّرت خطتك أو زيارتك فأنشئ الملف من جديد. ما أخذه تقويمك من قبل يبقى فيه إلى أن تحذفه.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>أنشئ ملف تقويم</translation>
     </message>

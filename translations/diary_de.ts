@@ -1394,6 +1394,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Wenn sich Ihr Plan oder Ihr Termin ändert, machen Sie die Datei neu. Was Ihr Kalender vorher übernommen hat, bleibt dort, bis Sie es löschen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>Kalenderdatei erstellen</translation>
     </message>

@@ -1394,6 +1394,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>Make a calendar file</translation>
     </message>

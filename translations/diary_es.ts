@@ -1394,6 +1394,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Si cambia su plan o su visita, vuelva a crear el archivo. Lo que su calendario ya tomó sigue allí hasta que usted lo borre.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>Crear un archivo de calendario</translation>
     </message>

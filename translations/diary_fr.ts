@@ -1394,6 +1394,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Si votre plan ou votre visite change, refaites le fichier. Ce que votre calendrier a déjà pris y reste jusqu’à ce que vous le supprimiez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>Créer un fichier de calendrier</translation>
     </message>

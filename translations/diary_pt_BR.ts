@@ -1394,6 +1394,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Se o seu plano ou a sua consulta mudar, faça o arquivo de novo. O que o seu calendário já recebeu fica lá até você apagar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>Criar um arquivo de calendário</translation>
     </message>

@@ -1391,6 +1391,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Planınız veya kontrolünüz değişirse dosyayı yeniden yapın. Takviminizin daha önce aldıkları siz silene kadar orada kalır.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>Takvim dosyası oluştur</translation>
     </message>

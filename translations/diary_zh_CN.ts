@@ -1391,6 +1391,11 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>计划或复诊时间有变时，请重新制作文件。日历之前收下的内容会留在那里，直到您删除。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
         <source>Make a calendar file</source>
         <translation>生成日历文件</translation>
     </message>

@@ -100,6 +100,11 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        text: qsTr("When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.")
+        soft: true
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("Make a calendar file")
         onClicked: place.open()

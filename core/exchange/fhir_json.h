@@ -33,6 +33,9 @@ Result<clock::Moment> takeMoment(const Json& resource, const std::string& name);
 Json codeable(std::string_view system, std::string_view code, std::string_view text);
 Json reference(std::string_view url);
 
+/// A side in words that nobody takes for the reader's own: "the patient's left". \pre not Side::none.
+std::string_view sideText(recovery::Side side);
+
 /// An extension of ours with one value: key is valueInteger, valueDecimal, valueString, valueBoolean.
 Json extension(std::string_view name, const std::string& key, Json value);
 /// The same with a moment and its zone.

@@ -7,9 +7,10 @@ namespace {
 
 Json siteOf(const recovery::Placement& placement)
 {
-    const std::string site = std::string(recovery::word(placement.zone))
-                             + (placement.side == recovery::Side::none ? "" : "-" + std::string(recovery::word(placement.side)));
-    return codeable(ours("site"), site, site);
+    const std::string zone(recovery::word(placement.zone));
+    if (placement.side == recovery::Side::none)
+        return codeable(ours("site"), zone, zone);
+    return codeable(ours("site"), zone + "-" + std::string(recovery::word(placement.side)), zone + ", " + std::string(sideText(placement.side)));
 }
 
 }  // namespace

@@ -56,6 +56,9 @@ private:
             course.openedAt = m_operation->entered;
         if (!course.opened || course.opened->followUp != body.followUp)
             course.visits.push_back({body.followUp, m_operation->id, m_operation->entered});
+        if (course.opened && (course.opened->followUp != body.followUp || course.opened->treated != body.treated
+                              || course.opened->protocol.carePlan != body.protocol.carePlan))
+            ++course.planChanges;
         course.opened = std::move(body);
     }
 

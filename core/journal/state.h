@@ -49,6 +49,7 @@ struct CourseState {
     std::optional<records::CourseOpened> opened;
     clock::Moment openedAt;                             ///< when the clinic wrote that; moving the visit does not change it
     std::vector<Visit> visits;                          ///< every day that was agreed, in order; the last one holds
+    std::size_t planChanges = 0;                        ///< how often the clinic wrote what reminders hang on anew and otherwise
     std::optional<records::PatientLinked> link;
     std::map<recovery::EntryId, EntryHistory> entries;
     std::map<recovery::EntryId, Opening> openings;      ///< first that names an entry and no version: of what was written first

@@ -130,7 +130,8 @@ public:
     /// For the bells of the phone: the moments of what comes, and of what is due now, whose bell may ring late.
     std::vector<clock::Instant> bellMoments() const;
     /// The same as a calendar file whose events all say `words`. The identifiers stay the same over
-    /// time, so that a calendar replaces what it took before.
+    /// time, so that a calendar replaces what it took before; one that is no longer
+    /// planned stays there until somebody deletes it.
     /// \returns Reason::notEnough if nothing is coming up.
     Result<std::string> calendar(const std::string& words, const std::string& language);
 

@@ -35,6 +35,10 @@ struct Finding {
 /// there was none.
 std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now);
 
+/// Whether a record that holds `key` names this finding. Before 0051 the value of a fever stood in the key as the system's
+/// locale wrote it, "38,2" under a decimal comma: such a key names the same finding.
+bool isKeyOf(std::string_view key, const Finding& finding);
+
 struct Row {
     recovery::CourseId course;
     recovery::Urgency urgency;       ///< of the most urgent open finding

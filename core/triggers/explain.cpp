@@ -1,7 +1,8 @@
 #include "core/triggers/judge.h"
 
+#include "core/bytes/decimal.h"
+
 #include <cmath>
-#include <cstdio>
 #include <string>
 
 namespace ebbline::triggers {
@@ -39,9 +40,7 @@ std::string decimal(const Finding& finding, const char* name)
     const auto found = finding.numbers.find(name);
     if (found == finding.numbers.end())
         return "?";
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f", found->second);
-    const std::string number = text;
+    const std::string number = bytes::fixedDecimal(found->second, 1);
     return number.ends_with(".0") ? number.substr(0, number.size() - 2) : number;
 }
 

@@ -50,7 +50,7 @@ packages=(
     qtkeychain-qt6-dev libsecret-1-0
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
+    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils locales appstream desktop-file-utils nodejs postgresql r-base-core)
 fi
 if [ "$with_soak" = yes ]; then
     packages+=(default-jdk-headless)
@@ -133,14 +133,11 @@ if [ ${#late[@]} -gt 0 ]; then
         address=$(mirror_of bookworm-backports "${lists[@]}")
     else
         file=/etc/apt/sources.list.d/bookworm-backports.sources
-        [ -n "$address" ] || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
+        stanza=$(backports_of bookworm "${lists[@]}") || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
         [ ! -e "$file" ] || fail "$file is there and switched off, and ${late[*]} come from that suite: switch it on or remove it, then run this again."
         say "adding the backports suite from the mirror in use"
-        signed=""
-        [ -r /usr/share/keyrings/debian-archive-keyring.gpg ] && signed=$'\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg'
         added=$file
-        printf 'Types: deb\nURIs: %s\nSuites: bookworm-backports\nComponents: main%s\n' "$address" "$signed" \
-            | "${as_root[@]}" tee "$file" >/dev/null
+        printf '%s\n' "$stanza" | "${as_root[@]}" tee "$file" >/dev/null
     fi
 fi
 

@@ -61,6 +61,16 @@ suite_is_listed() {
     apt_entries "$@" | awk -v suite="$suite" '$2 == suite { found = 1 } END { exit !found }'
 }
 
+# backports_of SUITE FILE...: the stanza that lists the suite's backports, from the mirror that the suite itself comes from.
+backports_of() {
+    local suite=$1 address signed="" keyring=/usr/share/keyrings/debian-archive-keyring.gpg
+    shift
+    read -r _ address <<<"$(release_mirror "$suite" "$@")"
+    [ -n "$address" ] || return 1
+    [ ! -r "$keyring" ] || signed=$'\n'"Signed-By: $keyring"
+    printf 'Types: deb\nURIs: %s\nSuites: %s-backports\nComponents: main%s\n' "$address" "$suite" "$signed"
+}
+
 # mirror_of SUITE FILE...: the first address that Debian's own packages of the suite come from; nothing if there is none.
 # A disc is no mirror, and who only shares the name of the suite has no component `main`.
 mirror_of() {

@@ -6,6 +6,7 @@
 #include "app/desk/model/words.h"
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
+#include "core/exchange/table_moments.h"
 #include "core/exchange/tables.h"
 #include "core/triage/course_curve.h"
 
@@ -170,13 +171,15 @@ std::string courseTable(Workplace& workplace, const recovery::CourseId& course)
     std::vector<exchange::ScoreRow> rows;
     if (const auto* state = stateOf(workplace, course)) {
         const auto treated = triage::treatedAt(*state);
-        const auto earlier = [](const clock::Moment& a, const clock::Moment& b) { return a.at < b.at; };
+        std::vector<const recovery::Entry*> standing;
         for (const auto& [id, history] : state->entries) {
-            for (const auto& [stream, score] : history.current().scores) {
-                rows.push_back({bytes::toHex(course.view()), treated, std::max(treated, history.current().at, earlier), stream.symptom, stream.side, score});
+            standing.push_back(&history.current());
+        }
+        for (const auto& [entry, at] : exchange::inTables(standing, treated)) {
+            for (const auto& [stream, score] : entry->scores) {
+                rows.push_back({bytes::toHex(course.view()), treated, at, stream.symptom, stream.side, score});
             }
         }
-        std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return a.enteredAt.at < b.enteredAt.at; });
     }
     return exchange::writeScores(rows);
 }

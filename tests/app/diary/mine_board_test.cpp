@@ -121,6 +121,28 @@ TEST_CASE("all of it goes into a folder whose address is no path, where the syst
     CHECK(textOf(made.filePath(QStringLiteral("diary.pdf"))).startsWith(QLatin1String("%PDF-")));
 }
 
+TEST_CASE("two entries about the same moment make tables that are read again", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    DemoPatient::tell(*program, 3);
+    DemoPatient::tell(*program, 5);
+    const auto& entries = program->home().diary().history();
+    REQUIRE(entries.size() == 2);
+    REQUIRE(entries[0].history.current().at.at == entries[1].history.current().at.at);
+
+    const auto tables = program->home().diary().tables();
+
+    const auto scores = exchange::readScores(tables.at("scores.csv"));
+    REQUIRE(scores);
+    REQUIRE(scores->size() == 20);
+    CHECK(scores->front().score.points() == 3);
+    CHECK(scores->back().score.points() == 5);
+    CHECK(scores->back().enteredAt.at - scores->front().enteredAt.at == std::chrono::milliseconds(1));
+    CHECK(exchange::readSigns(tables.at("signs.csv")));
+}
+
 TEST_CASE("deleting says what would be lost, asks again, and leaves nothing that opens", "[diary][mine]")
 {
     DemoPatient patient;

@@ -38,6 +38,14 @@ TEXT
 mirror_is "a list" http://mirror.invalid/debian
 backports_are "a line that is commented out" absent
 
+# What would be added there is read as the backports of the same mirror; without a mirror there is nothing to add.
+files
+stanza=$(backports_of bookworm "${them[@]}")
+printf '%s\n' "$stanza" >"$scratch/sources.list.d/bookworm-backports.sources"
+backports_are "the stanza that is added" listed
+grep -qx 'URIs: http://mirror.invalid/debian' <<<"$stanza" || { echo "the stanza names another mirror: $stanza" >&2; faults=$((faults + 1)); }
+! backports_of trixie "${them[@]}" >/dev/null || { echo "a stanza for a suite that nothing lists" >&2; faults=$((faults + 1)); }
+
 listed sources.list <<'TEXT'
 deb http://mirror.invalid/debian bookworm main
 deb http://mirror.invalid/debian bookworm-backports main
