@@ -29,9 +29,9 @@ ColumnLayout {
             onClicked: root.course.takeAll()
         }
         ActButton {
-            text: qsTr("Called about all")
+            text: qsTr("Call about all")
             quiet: true
-            onClicked: root.course.calledAll()
+            onClicked: root.call.start(root.course.key)
         }
     }
     Words {
@@ -54,7 +54,7 @@ ColumnLayout {
             onEntryWanted: root.course.light(row.entryKey)
             onSeen: root.course.see(row.key)
             onTaken: root.course.take(row.key)
-            onCalled: root.course.called(row.key)
+            onCalled: root.call.start(root.course.key, row.key)
             onForward: root.call.startVisit(root.course.key, row.key)
             onClosing: root.course.startClosing(row.key)
             onReopened: root.course.reopen(row.key)

@@ -163,7 +163,8 @@ public:
 
     Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
              records::Outcome outcome = records::Outcome::none, const std::string& note = {});
-    /// The same on several findings, in one step: on all of them or on none. \returns what was recorded, for takeBack().
+    /// The same on several findings, in one step: on all of them or on none. A silence that is gone is left out; a call, or a visit brought
+    /// forward, that was about nothing else is noted on it all the same. \returns what was recorded, for takeBack().
     Result<std::vector<journal::OperationId>> actOn(const recovery::CourseId& course, const std::vector<std::string>& findings,
                                                     records::Act act, records::Outcome outcome = records::Outcome::none,
                                                     const std::string& note = {});

@@ -39,6 +39,29 @@ const journal::Visit* movedWith(const journal::CourseState& course, const journa
     return acted.act == records::Act::visitBroughtForward && last.entered == acted.at ? &last : nullptr;
 }
 
+/// The keys of which an act can speak. A silence goes when late entries arrive, also while somebody rings because of it: it is
+/// left out beside others. With nothing else there, what was done with the patient is kept on the silence that was meant.
+Result<std::vector<std::string>> stillThere(const journal::CourseState& course, const std::vector<std::string>& keys,
+                                            const records::FindingActed& acted)
+{
+    const auto findings = triage::findingsOf(course, acted.at);
+    std::vector<std::string> there;
+    std::vector<std::string> gone;
+    for (const std::string& key : keys) {
+        if (std::ranges::find(findings, key, &triage::Finding::key) != findings.end())
+            there.push_back(key);
+        else if (triage::namesSilence(key))
+            gone.push_back(key);
+        else
+            return fail(Reason::notFound, "finding: the course has no such finding");
+    }
+    if (!there.empty() || gone.empty())
+        return there;
+    if (acted.act == records::Act::called || acted.act == records::Act::visitBroughtForward)
+        return gone;
+    return fail(Reason::notFound, "finding: she was not silent, as it turned out");
+}
+
 /// The course as the phone has it, with the visit on another day.
 records::CourseOpened withVisit(const journal::CourseState& course, const clock::Moment& followUp, const std::string& by)
 {
@@ -83,11 +106,11 @@ Result<std::vector<records::Body>> Desk::Inside::acts(const recovery::CourseId& 
             return fail(may.error());
     if (acted.act == records::Act::closed && acted.outcome == records::Outcome::none)
         return fail(Reason::notEnough, "act: closing needs an outcome");
-    const auto findings = triage::findingsOf(*found, acted.at);
+    const auto named = stillThere(*found, keys, acted);
+    if (!named)
+        return fail(named.error());
     std::vector<records::Body> bodies;
-    for (const std::string& key : keys) {
-        if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
-            return fail(Reason::notFound, "finding: the course has no such finding");
+    for (const std::string& key : *named) {
         acted.finding = key;
         bodies.push_back(acted);
     }
@@ -153,8 +176,11 @@ Done Desk::recordFollowUp(const records::FollowUpRecorded& followUp, const Closi
     const auto findings = triage::findingsOf(*found, now);
     std::vector<records::Body> bodies;
     for (const auto& [key, outcome] : closings) {
-        if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
+        if (std::ranges::find(findings, key, &triage::Finding::key) == findings.end()) {
+            if (triage::namesSilence(key))
+                continue;  // what she wrote arrived while the form was open
             return fail(Reason::notFound, "finding: the course has no such finding");
+        }
         if (outcome == records::Outcome::none)
             return fail(Reason::notEnough, "act: closing needs an outcome");
         bodies.push_back(records::FindingActed{followUp.course, key, records::Act::closed, outcome, m_inside->person, {}, now});

@@ -208,6 +208,11 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
     return findings;
 }
 
+bool namesSilence(std::string_view key)
+{
+    return key.starts_with("t/" + std::string(triggers::word(triggers::Trigger::silence)) + "/");
+}
+
 std::string explain(const Finding& finding)
 {
     const char* const since = finding.changedSince ? "; corrected or added to since" : "";

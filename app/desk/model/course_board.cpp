@@ -182,11 +182,6 @@ void CourseBoard::take(const QString& finding)
     act(finding, records::Act::taken);
 }
 
-void CourseBoard::called(const QString& finding)
-{
-    act(finding, records::Act::called);
-}
-
 int CourseBoard::openFindings() const
 {
     int count = 0;
@@ -202,26 +197,16 @@ QString CourseBoard::closingTitle() const
     return row < 0 ? QString() : m_findings.rows()[row].value.value<FindingRow>().title;
 }
 
-void CourseBoard::actOnAllOpen(records::Act what)
+void CourseBoard::takeAll()
 {
     Done outcome;
     const auto rows = m_findings.rows();
     for (const auto& row : rows) {
         if (outcome && row.value.value<FindingRow>().open) {
-            outcome = m_workplace.desk().act(m_course, row.key.toStdString(), what);
+            outcome = m_workplace.desk().act(m_course, row.key.toStdString(), records::Act::taken);
         }
     }
     m_workplace.settle(outcome);
-}
-
-void CourseBoard::takeAll()
-{
-    actOnAllOpen(records::Act::taken);
-}
-
-void CourseBoard::calledAll()
-{
-    actOnAllOpen(records::Act::called);
 }
 
 void CourseBoard::startClosing(const QString& finding)

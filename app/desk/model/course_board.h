@@ -85,10 +85,8 @@ public:
     Q_INVOKABLE void openEntries();
     Q_INVOKABLE void see(const QString& finding);
     Q_INVOKABLE void take(const QString& finding);
-    Q_INVOKABLE void called(const QString& finding);
-    /// One person takes, or one call speaks of, everything that is open.
+    /// One person takes everything that is open.
     Q_INVOKABLE void takeAll();
-    Q_INVOKABLE void calledAll();
     Q_INVOKABLE void startClosing(const QString& finding);
     Q_INVOKABLE void close(int outcome, const QString& note);
     Q_INVOKABLE void cancelClosing();
@@ -112,7 +110,6 @@ Q_SIGNALS:
 private:
     void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
              const QString& note = {});
-    void actOnAllOpen(records::Act what);
     void empty();
 
     Workplace& m_workplace;
