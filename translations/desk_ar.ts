@@ -668,8 +668,8 @@
             <translation>تولَّ</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>تم الاتصال</translation>
+            <source>Call</source>
+            <translation>اتصال</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -695,8 +695,8 @@
             <translation>تولَّ الكل</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>تم الاتصال بشأن الكل</translation>
+            <source>Call about all</source>
+            <translation>الاتصال بشأن الكل</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
@@ -3972,11 +3972,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>أخذها %1، %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>لم يمسّها أحد منذ %1</translation>
         </message>
@@ -5965,8 +5960,9 @@
             <translation>لا رقم مسجّل</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>أخذها %1، %2. اسأل قبل الاتصال مرتين.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. اسأل قبل الاتصال مرتين.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -8192,6 +8188,49 @@
         <message>
             <source>Show them</source>
             <translation>عرضها</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>قدّم %1 موعد الزيارة، %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>تحدّث %1 معها، %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>اتصل %1 ولم يصل إليها، %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>أخذها %1، %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>اتصل %1 ولم يصل إليها، %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>قدّم %1 موعد الزيارة قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>تحدّث %1 معها قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>أخذها %1 قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
         </message>
     </context>
 </TS>

@@ -652,8 +652,8 @@
             <translation>Übernehmen</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Angerufen</translation>
+            <source>Call</source>
+            <translation>Anrufen</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,8 +679,8 @@
             <translation>Alle übernehmen</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Zu allem angerufen</translation>
+            <source>Call about all</source>
+            <translation>Zu allem anrufen</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
@@ -3784,11 +3784,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Übernommen von %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Unberührt seit %1</translation>
         </message>
@@ -5657,8 +5652,9 @@
             <translation>Keine Nummer verzeichnet</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 hat es übernommen, %2. Fragen Sie, bevor zweimal angerufen wird.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Fragen Sie, bevor zweimal angerufen wird.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -7828,6 +7824,49 @@
         <message>
             <source>Show them</source>
             <translation>Anzeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat den Besuch vorgezogen, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat mit ihr gesprochen, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat angerufen und sie nicht erreicht, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Übernommen von %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 hat angerufen und sie nicht erreicht, %2, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 hat den Besuch vor %2 vorgezogen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 hat vor %2 mit ihr gesprochen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Vor %2 von %1 übernommen, seither nichts vermerkt</translation>
         </message>
     </context>
 </TS>

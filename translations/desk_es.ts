@@ -652,8 +652,8 @@
             <translation>Asumir</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Llamada hecha</translation>
+            <source>Call</source>
+            <translation>Llamar</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,8 +679,8 @@
             <translation>Asumir todos</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Llamada hecha: todos</translation>
+            <source>Call about all</source>
+            <translation>Llamar por todos</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
@@ -3784,11 +3784,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Asumido por %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Sin atender desde hace %1</translation>
         </message>
@@ -5657,8 +5652,9 @@
             <translation>Ningún número registrado</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 lo asumió, %2. Pregunte antes de llamar dos veces.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Pregunte antes de llamar dos veces.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -7828,6 +7824,49 @@
         <message>
             <source>Show them</source>
             <translation>Mostrarlas</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 adelantó la visita, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 habló con ella, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 llamó y no la localizó, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Asumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 llamó y no la localizó, %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 adelantó la visita hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 habló con ella hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Asumido por %1 hace %2; nada anotado desde entonces</translation>
         </message>
     </context>
 </TS>

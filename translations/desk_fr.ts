@@ -652,8 +652,8 @@
             <translation>Prendre en charge</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Appelé</translation>
+            <source>Call</source>
+            <translation>Appeler</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,8 +679,8 @@
             <translation>Tout prendre en charge</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Tous appelés</translation>
+            <source>Call about all</source>
+            <translation>Appeler pour tout</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
@@ -3784,11 +3784,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Pris en charge par %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Sans action depuis %1</translation>
         </message>
@@ -5657,8 +5652,9 @@
             <translation>Aucun numéro enregistré</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>Pris en charge par %1, %2. Demandez avant d’appeler une seconde fois.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Demandez avant d’appeler une seconde fois.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -7828,6 +7824,49 @@
         <message>
             <source>Show them</source>
             <translation>Les afficher</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 a avancé la visite, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 lui a parlé, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 a appelé sans la joindre, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Pris en charge par %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 a appelé sans la joindre, %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 a avancé la visite il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 lui a parlé il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Pris en charge par %1 il y a %2, rien de noté depuis</translation>
         </message>
     </context>
 </TS>

@@ -652,8 +652,8 @@
             <translation>Assumir</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Ligação feita</translation>
+            <source>Call</source>
+            <translation>Ligar</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,8 +679,8 @@
             <translation>Assumir todos</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Ligação feita: todos</translation>
+            <source>Call about all</source>
+            <translation>Ligar sobre todos</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
@@ -3784,11 +3784,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Assumido por %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Sem atendimento há %1</translation>
         </message>
@@ -5657,8 +5652,9 @@
             <translation>Nenhum número registrado</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 assumiu, %2. Pergunte antes de ligar duas vezes.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Pergunte antes de ligar duas vezes.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -7828,6 +7824,49 @@
         <message>
             <source>Show them</source>
             <translation>Mostrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 antecipou a consulta, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 falou com ela, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 ligou e não a encontrou, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Assumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 ligou e não a encontrou, %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 antecipou a consulta há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 falou com ela há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Assumido por %1 há %2; nada anotado desde então</translation>
         </message>
     </context>
 </TS>

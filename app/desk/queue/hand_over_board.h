@@ -20,7 +20,7 @@ class HandOverBoard : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString pinned READ pinned NOTIFY changed FINAL)          ///< the word, with who and when; empty: none
     Q_PROPERTY(QString word READ word WRITE setWord NOTIFY changed FINAL)
-    Q_PROPERTY(QString text READ text NOTIFY changed FINAL)              ///< the whole note; empty before open() and while locked
+    Q_PROPERTY(QString text READ text NOTIFY changed FINAL)              ///< the whole note
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
 
 public:
