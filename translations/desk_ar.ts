@@ -702,6 +702,18 @@
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>لم تستدعِ أي قاعدة أو علامة تحذير نظرة.</translation>
         </message>
+        <message>
+            <source>Note a call</source>
+            <translation>تدوين مكالمة</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>اتصلت هي، أو تحدّث أحد معها</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>مكالمات مدوّنة في المسار</translation>
+        </message>
     </context>
     <context>
         <name>Findings</name>
@@ -5947,6 +5959,14 @@
             <source>Move the visit</source>
             <translation>نقل الموعد</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>اتصلت هي</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>لا شيء مفتوح: تُدوَّن المكالمة في المسار.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -6017,6 +6037,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>لا هاتف لديه هذا المسار: الموعد المقدَّم يُدوَّن هنا فقط، ولا يعرضه أي هاتف. أخبرها باليوم.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>اتصلت هي: %1</translation>
         </message>
     </context>
     <context>
@@ -6364,6 +6388,10 @@
         <message>
             <source>None.</source>
             <translation>لا شيء.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>مكالمات مدوّنة في المسار</translation>
         </message>
     </context>
     <context>
@@ -6944,6 +6972,10 @@
             <comment>person, role</comment>
             <translation>دور %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>دُوّنت مكالمة في المسار</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7379,6 +7411,10 @@
                 <numerusform>%Ln تذكيرًا منجزًا</numerusform>
                 <numerusform>%Ln تذكير منجز</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>اتصلت هي</translation>
         </message>
     </context>
     <context>
@@ -8231,6 +8267,15 @@
             <source>Taken by %1 %2 ago, nothing noted since</source>
             <comment>person, how long</comment>
             <translation>أخذها %1 قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>اتصلت هي وردّ %1، %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>سحبه %1</translation>
         </message>
     </context>
 </TS>

@@ -686,6 +686,18 @@
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Keine Regel und kein Warnzeichen verlangt einen Blick.</translation>
         </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anruf vermerken</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Sie rief an, oder jemand sprach mit ihr</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Beim Verlauf vermerkte Anrufe</translation>
+        </message>
     </context>
     <context>
         <name>Findings</name>
@@ -5639,6 +5651,14 @@
             <source>Move the visit</source>
             <translation>Termin verschieben</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Sie rief an</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Es ist nichts offen: Das Gespräch wird beim Verlauf vermerkt.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5709,6 +5729,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Kein Telefon hat diesen Verlauf: Ein vorgezogener Termin wird nur hier vermerkt, und kein Telefon zeigt ihn. Sagen Sie ihr den Tag.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Sie rief an: %1</translation>
         </message>
     </context>
     <context>
@@ -6044,6 +6068,10 @@
         <message>
             <source>None.</source>
             <translation>Keine.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Beim Verlauf vermerkte Anrufe</translation>
         </message>
     </context>
     <context>
@@ -6608,6 +6636,10 @@
             <comment>person, role</comment>
             <translation>Rolle von %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Anruf beim Verlauf vermerkt</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7027,6 +7059,10 @@
                 <numerusform>%Ln Erinnerung erledigt</numerusform>
                 <numerusform>%Ln Erinnerungen erledigt</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>sie rief an</translation>
         </message>
     </context>
     <context>
@@ -7867,6 +7903,15 @@
             <source>Taken by %1 %2 ago, nothing noted since</source>
             <comment>person, how long</comment>
             <translation>Vor %2 von %1 übernommen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Sie rief an, am Apparat %1, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Zurückgenommen von %1</translation>
         </message>
     </context>
 </TS>

@@ -686,6 +686,18 @@
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Ninguna regla ni signo de alarma pide una revisión.</translation>
         </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anotar una llamada</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Llamó ella, o alguien habló con ella</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Llamadas anotadas en el caso</translation>
+        </message>
     </context>
     <context>
         <name>Findings</name>
@@ -5639,6 +5651,14 @@
             <source>Move the visit</source>
             <translation>Mover la visita</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Llamó ella</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>No hay nada abierto: la llamada se anota en el caso.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5709,6 +5729,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Ningún teléfono tiene este caso: una visita adelantada solo se anota aquí, y ningún teléfono la muestra. Dígale el día.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Llamó ella: %1</translation>
         </message>
     </context>
     <context>
@@ -6044,6 +6068,10 @@
         <message>
             <source>None.</source>
             <translation>No hay.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Llamadas anotadas en el caso</translation>
         </message>
     </context>
     <context>
@@ -6608,6 +6636,10 @@
             <comment>person, role</comment>
             <translation>Función de %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Llamada anotada en el caso</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6751,6 +6783,10 @@
         <message>
             <source>photos</source>
             <translation>fotos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>llamó ella</translation>
         </message>
     </context>
     <context>
@@ -7867,6 +7903,15 @@
             <source>Taken by %1 %2 ago, nothing noted since</source>
             <comment>person, how long</comment>
             <translation>Asumido por %1 hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Llamó ella, atendió %1, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
 </TS>

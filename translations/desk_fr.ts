@@ -686,6 +686,18 @@
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Aucune règle ni aucun signe d’alerte n’a demandé votre attention.</translation>
         </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Noter un appel</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Elle a appelé, ou quelqu’un lui a parlé</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Appels notés dans le suivi</translation>
+        </message>
     </context>
     <context>
         <name>Findings</name>
@@ -5639,6 +5651,14 @@
             <source>Move the visit</source>
             <translation>Déplacer la visite</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Elle a appelé</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Rien n’est ouvert : l’appel est noté dans le suivi.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5709,6 +5729,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Aucun téléphone n’a ce suivi : une visite avancée n’est que notée ici, et aucun téléphone ne l’affiche. Dites-lui le jour.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Elle a appelé : %1</translation>
         </message>
     </context>
     <context>
@@ -6044,6 +6068,10 @@
         <message>
             <source>None.</source>
             <translation>Néant.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Appels notés dans le suivi</translation>
         </message>
     </context>
     <context>
@@ -6608,6 +6636,10 @@
             <comment>person, role</comment>
             <translation>Rôle de %1 : %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Appel noté dans le suivi</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6751,6 +6783,10 @@
         <message>
             <source>photos</source>
             <translation>photos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>elle a appelé</translation>
         </message>
     </context>
     <context>
@@ -7867,6 +7903,15 @@
             <source>Taken by %1 %2 ago, nothing noted since</source>
             <comment>person, how long</comment>
             <translation>Pris en charge par %1 il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Elle a appelé, %1 a répondu, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retiré par %1</translation>
         </message>
     </context>
 </TS>

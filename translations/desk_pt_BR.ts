@@ -686,6 +686,18 @@
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Nenhuma regra ou sinal de alerta pediu atenção.</translation>
         </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anotar uma ligação</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Ela ligou, ou alguém falou com ela</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Ligações anotadas no caso</translation>
+        </message>
     </context>
     <context>
         <name>Findings</name>
@@ -5639,6 +5651,14 @@
             <source>Move the visit</source>
             <translation>Mudar a consulta</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Ela ligou</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Nada está aberto: a ligação é anotada no caso.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5709,6 +5729,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Nenhum celular tem este caso: uma consulta antecipada só é anotada aqui, e nenhum celular a mostra. Diga a ela o dia.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Ela ligou: %1</translation>
         </message>
     </context>
     <context>
@@ -6044,6 +6068,10 @@
         <message>
             <source>None.</source>
             <translation>Não há.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Ligações anotadas no caso</translation>
         </message>
     </context>
     <context>
@@ -6608,6 +6636,10 @@
             <comment>person, role</comment>
             <translation>Função de %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Ligação anotada no caso</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6751,6 +6783,10 @@
         <message>
             <source>photos</source>
             <translation>fotos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>ela ligou</translation>
         </message>
     </context>
     <context>
@@ -7867,6 +7903,15 @@
             <source>Taken by %1 %2 ago, nothing noted since</source>
             <comment>person, how long</comment>
             <translation>Assumido por %1 há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Ela ligou, %1 atendeu, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
 </TS>

@@ -117,6 +117,19 @@ Result<std::vector<records::Body>> Desk::Inside::acts(const recovery::CourseId& 
     return bodies;
 }
 
+Result<std::vector<journal::OperationId>> Desk::noteCall(const recovery::CourseId& id, records::Contact contact, const std::string& text)
+{
+    if (!m_inside->course(id))
+        return fail(Reason::notFound, "course: unknown");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "call: nobody is named at the desk");
+    const clock::Moment now = m_inside->now();
+    const records::CallNoted call{id, contact, text, m_inside->person, now};
+    if (const Done fits = records::check(call); !fits)
+        return fail(fits.error());
+    return m_inside->vault.append({call}, now);
+}
+
 Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::CourseId& id, const clock::Moment& followUp,
                                                           const std::vector<std::string>& keys, const std::string& note)
 {
@@ -132,6 +145,8 @@ Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::Course
         return fail(when.error());
     if (course.opened->followUp == followUp)
         return fail(Reason::alreadyExists, "follow-up: that is what was agreed");
+    if (bodies->empty() && !note.empty())
+        bodies->push_back(records::CallNoted{id, records::Contact::visitBroughtForward, note, m_inside->person, now});
     // Of these the phone gets the course alone: what people note stays at the clinic (records::goesBetween()).
     bodies->insert(bodies->begin(), withVisit(course, followUp, m_inside->person));
     return m_inside->vault.append(*bodies, now, mailbox);
@@ -153,7 +168,8 @@ Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::Ope
             formerVisit = found->visits[found->visits.size() - 2].followUp;
         if (std::ranges::find(found->visits, act, &journal::Visit::operation) != found->visits.end())
             continue;
-        if (std::ranges::find(found->actOperations, act) == found->actOperations.end())
+        const bool isCall = std::ranges::any_of(found->calls, [&](const auto& call) { return call.operation == act; });
+        if (!isCall && std::ranges::find(found->actOperations, act) == found->actOperations.end())
             return fail(Reason::notFound, "act: the course has no such act");
         bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
     }

@@ -9,6 +9,7 @@
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
@@ -54,6 +55,7 @@ void CourseBoard::empty()
     m_outcome.clear();
     m_closingKey.clear();
     m_findings.setRows({});
+    m_calls.clear();
     m_entries.setRows({});
     m_messages.setRows({});
     light({});
@@ -131,6 +133,7 @@ void CourseBoard::refresh()
                          : QString();
     const Stamp stamp = [&now](const clock::Moment& at) { return whenText(at, now); };
     m_findings.setRows(findingRows(*view, stamp));
+    m_calls = callLines(*view, stamp);
     const auto isOpen = [](const triage::Finding& finding) { return finding.open; };
     m_usual.show(summary,
                  std::ranges::any_of(view->findings, [](const triage::Finding& finding) {

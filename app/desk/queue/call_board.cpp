@@ -136,13 +136,35 @@ void CallBoard::settleNoted(const Result<std::vector<journal::OperationId>>& don
     }
 }
 
+void CallBoard::note(records::Contact contact, const QString& did)
+{
+    if (isShown() && m_workplace.isOpen()) {
+        settleNoted(m_workplace.desk().noteCall(m_course, contact, m_note.trimmed().toStdString()), did);
+    }
+}
+
+void CallBoard::sheRang()
+{
+    if (m_findings.empty()) {
+        note(records::Contact::sheRang, tr("She rang: %1"));
+    }
+}
+
 void CallBoard::reached()
 {
+    if (m_findings.empty()) {
+        note(records::Contact::spoken, tr("Called: %1"));
+        return;
+    }
     act(m_findings, records::Act::called, records::Outcome::none, tr("Called: %1"));
 }
 
 void CallBoard::notReached()
 {
+    if (m_findings.empty()) {
+        note(records::Contact::notReached, tr("Not reached: %1"));
+        return;
+    }
     act(m_findings, records::Act::called, records::Outcome::notReached, tr("Not reached: %1"));
 }
 

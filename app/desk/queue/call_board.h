@@ -70,6 +70,8 @@ public:
     /// Writes down that the patient was called, with the note, on what the call is about.
     Q_INVOKABLE void reached();
     Q_INVOKABLE void notReached();
+    /// She rang the clinic: of a call that is about no finding.
+    Q_INVOKABLE void sheRang();
     /// As start(), and asks at once for the new day of the visit where a phone goes by it. Notes nothing: that is for the button.
     /// With the key of an open finding the visit answers that one alone, without it all that are open.
     Q_INVOKABLE void startVisit(const QString& course, const QString& finding = {});
@@ -86,6 +88,7 @@ Q_SIGNALS:
 
 private:
     void act(const std::vector<std::string>& findings, records::Act act, records::Outcome outcome, const QString& did);
+    void note(records::Contact contact, const QString& did);
     void settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did);
     void forgetVisit();
     void tellOthers();

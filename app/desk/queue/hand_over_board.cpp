@@ -5,6 +5,7 @@
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -92,6 +93,13 @@ void HandOverBoard::make()
                 const auto* back = course.takenBack(i);
                 done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText, !m_workplace.state().couldDo(course, act))
                                   + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by)));
+            }
+        }
+    }
+    for (const auto& [id, course] : m_workplace.state().courses) {
+        for (const auto& call : course.calls) {
+            if (call.value.at.at <= now.at && now.at - call.value.at.at < lately) {
+                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + callText(course, call, &stampText);
             }
         }
     }

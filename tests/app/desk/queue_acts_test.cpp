@@ -1,5 +1,8 @@
 // Several people over one queue: who was at a row last, what was forgotten, and a note that follows what changes.
+#include "app/desk/model/course_events.h"
+#include "app/desk/model/course_look.h"
 #include "app/desk/model/times.h"
+#include "app/desk/sheet/sheet_content.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -8,6 +11,9 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QTemporaryDir>
+
+#include <algorithm>
+#include <utility>
 
 using namespace ebbline;
 
@@ -190,4 +196,53 @@ TEST_CASE("a hand-over follows what is noted while it is on the screen, and is m
     at.program->lock();
     CHECK(note.paper().title.isEmpty());
     CHECK_FALSE(note.write(path));
+}
+
+TEST_CASE("a patient who rings with nothing open leaves a trace on her course, in the hand-over, the sheet and the files, and can be undone", "[desk][call][course]")
+{
+    TwoAtOnce at;
+    constexpr auto petra = "Petra Halden";
+    auto& course = *at.program->course();
+    at.program->openCourse(at.key(petra));
+    REQUIRE(course.openFindings() == 0);
+    CHECK(course.calls().isEmpty());
+    at.call().start(at.key(petra));
+    REQUIRE(at.call().isShown());
+    CHECK(at.call().reasons().isEmpty());
+    at.call().setNote(QStringLiteral("May I wash my hair?"));
+
+    at.call().sheRang();
+
+    CHECK_FALSE(at.call().isShown());
+    REQUIRE(course.calls().size() == 1);
+    CHECK(course.calls().first() == QLatin1String("She rang, and Dr Mara Lindqvist answered, Today 14:05. May I wash my hair?"));
+    const auto events = deskapp::eventsOf(*at.program->workplace().desk().course(at.clinic.course(petra))->state);
+    CHECK(std::ranges::any_of(events, [](const auto& event) { return event.label == QLatin1String("she rang"); }));
+    at.program->openHandOver();
+    CHECK(at.program->handOver()->text().contains(QLatin1String("Petra Halden: She rang, and Dr Mara Lindqvist answered")));
+    const auto sheet = deskapp::sheetOf(at.program->workplace(), at.clinic.course(petra));
+    REQUIRE(sheet);
+    CHECK(sheet->asText().contains(QLatin1String("May I wash my hair?")));
+    CHECK(deskapp::coursePaper(at.program->workplace(), at.clinic.course(petra)).asText().contains(QLatin1String("May I wash my hair?")));
+    CHECK(at.program->queue()->undoText() == QLatin1String("She rang: Petra Halden"));
+
+    at.program->queue()->undo();
+
+    at.program->openCourse(at.key(petra));
+    REQUIRE(course.calls().size() == 1);
+    CHECK(course.calls().first().endsWith(QLatin1String("Taken back by Dr Mara Lindqvist")));
+
+    for (const auto& [noted, said] : {std::pair(&deskapp::CallBoard::reached, "Dr Mara Lindqvist spoke with her"),
+                                      std::pair(&deskapp::CallBoard::notReached, "Dr Mara Lindqvist called and did not reach her"),
+                                      std::pair(&deskapp::CallBoard::broughtForward, "Dr Mara Lindqvist brought the visit forward")}) {
+        at.call().start(at.key(petra));
+        (at.call().*noted)();
+        CHECK(course.calls().last().startsWith(QLatin1String(said)));
+    }
+    // Where something is open the call is about that.
+    at.call().start(at.key("Tomas Reyl"));
+    at.call().sheRang();
+    CHECK(at.call().isShown());
+    at.program->lock();
+    CHECK(course.calls().isEmpty());
 }

@@ -103,6 +103,38 @@ TEST_CASE("a call about a silence that ends while it is made is kept; beside oth
     CHECK(world.desk.recordFollowUp(followUp, closings));
 }
 
+TEST_CASE("a call about no finding is noted on its course at the clinic alone, and can be taken back", "[desk][acts]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    CHECK(world.desk.noteCall({}, records::Contact::sheRang).error().reason == Reason::notFound);
+    CHECK(world.desk.noteCall(course, records::Contact::sheRang, std::string(2001, 'a')).error().reason == Reason::tooLarge);
+
+    const auto done = world.desk.noteCall(course, records::Contact::sheRang, "May she wash her hair?");
+
+    REQUIRE(done);
+    REQUIRE(world.desk.course(course)->state->calls.size() == 1);
+    CHECK(world.desk.course(course)->state->calls.front().value.by == "Dr. Ada Lund");
+    CHECK(world.desk.queue().empty());
+    REQUIRE(world.desk.takeBack(course, *done));
+    CHECK(world.desk.takeBack(course, *done).error().reason == Reason::alreadyExists);
+    CHECK(world.desk.course(course)->state->calls.size() == 1);  // both stay on record
+
+    // What is said of a visit that answers no finding is kept, and goes with it when it is taken back.
+    const auto agreed = phone.today().followUp;
+    const auto moved = world.desk.moveVisit(course, world.inDays(5), {}, "Comes on Saturday.");
+    REQUIRE(moved);
+    CHECK(world.desk.course(course)->state->calls.back().value.text == "Comes on Saturday.");
+    REQUIRE(world.desk.takeBack(course, *moved));
+    CHECK(world.desk.course(course)->state->opened->followUp == agreed);
+    world.syncDesk();
+    world.syncPhone(phone);
+    CHECK(phone.vault().state().courses.at(course).calls.empty());
+    world.desk.setPerson({});
+    CHECK(world.desk.noteCall(course, records::Contact::spoken).error().reason == Reason::invalidState);
+}
+
 TEST_CASE("a word to who comes next is up with its author until the next one or until it is taken down", "[desk][acts]")
 {
     test::ClinicWorld world;
