@@ -676,8 +676,8 @@
             <translation>تولَّ</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>تم الاتصال</translation>
+            <source>Call</source>
+            <translation>اتصال</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -703,12 +703,24 @@
             <translation>تولَّ الكل</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>تم الاتصال بشأن الكل</translation>
+            <source>Call about all</source>
+            <translation>الاتصال بشأن الكل</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>لم تستدعِ أي قاعدة أو علامة تحذير نظرة.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>تدوين مكالمة</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>اتصلت هي، أو تحدّث أحد معها</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>مكالمات مدوّنة في المسار</translation>
         </message>
     </context>
     <context>
@@ -4067,11 +4079,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>أخذها %1، %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>لم يمسّها أحد منذ %1</translation>
         </message>
@@ -6071,6 +6078,14 @@
             <source>Move the visit</source>
             <translation>نقل الموعد</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>اتصلت هي</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>لا شيء مفتوح: تُدوَّن المكالمة في المسار.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -6084,8 +6099,9 @@
             <translation>لا رقم مسجّل</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>أخذها %1، %2. اسأل قبل الاتصال مرتين.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. اسأل قبل الاتصال مرتين.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -6140,6 +6156,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>لا هاتف لديه هذا المسار: الموعد المقدَّم يُدوَّن هنا فقط، ولا يعرضه أي هاتف. أخبرها باليوم.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>اتصلت هي: %1</translation>
         </message>
     </context>
     <context>
@@ -6487,6 +6507,10 @@
         <message>
             <source>None.</source>
             <translation>لا شيء.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>مكالمات مدوّنة في المسار</translation>
         </message>
     </context>
     <context>
@@ -7067,6 +7091,10 @@
             <comment>person, role</comment>
             <translation>دور %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>دُوّنت مكالمة في المسار</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7502,6 +7530,10 @@
                 <numerusform>%Ln تذكيرًا منجزًا</numerusform>
                 <numerusform>%Ln تذكير منجز</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>اتصلت هي</translation>
         </message>
     </context>
     <context>
@@ -8338,6 +8370,58 @@
         <message>
             <source>Show them</source>
             <translation>عرضها</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>قدّم %1 موعد الزيارة، %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>تحدّث %1 معها، %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>اتصل %1 ولم يصل إليها، %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>أخذها %1، %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>اتصل %1 ولم يصل إليها، %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>قدّم %1 موعد الزيارة قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>تحدّث %1 معها قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>أخذها %1 قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>اتصلت هي وردّ %1، %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>سحبه %1</translation>
         </message>
     </context>
 </TS>

@@ -660,8 +660,8 @@
             <translation>Übernehmen</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Angerufen</translation>
+            <source>Call</source>
+            <translation>Anrufen</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -687,12 +687,24 @@
             <translation>Alle übernehmen</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Zu allem angerufen</translation>
+            <source>Call about all</source>
+            <translation>Zu allem anrufen</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Keine Regel und kein Warnzeichen verlangt einen Blick.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anruf vermerken</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Sie rief an, oder jemand sprach mit ihr</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Beim Verlauf vermerkte Anrufe</translation>
         </message>
     </context>
     <context>
@@ -3879,11 +3891,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Übernommen von %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Unberührt seit %1</translation>
         </message>
@@ -5763,6 +5770,14 @@
             <source>Move the visit</source>
             <translation>Termin verschieben</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Sie rief an</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Es ist nichts offen: Das Gespräch wird beim Verlauf vermerkt.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5776,8 +5791,9 @@
             <translation>Keine Nummer verzeichnet</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 hat es übernommen, %2. Fragen Sie, bevor zweimal angerufen wird.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Fragen Sie, bevor zweimal angerufen wird.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5832,6 +5848,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Kein Telefon hat diesen Verlauf: Ein vorgezogener Termin wird nur hier vermerkt, und kein Telefon zeigt ihn. Sagen Sie ihr den Tag.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Sie rief an: %1</translation>
         </message>
     </context>
     <context>
@@ -6167,6 +6187,10 @@
         <message>
             <source>None.</source>
             <translation>Keine.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Beim Verlauf vermerkte Anrufe</translation>
         </message>
     </context>
     <context>
@@ -6731,6 +6755,10 @@
             <comment>person, role</comment>
             <translation>Rolle von %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Anruf beim Verlauf vermerkt</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7150,6 +7178,10 @@
                 <numerusform>%Ln Erinnerung erledigt</numerusform>
                 <numerusform>%Ln Erinnerungen erledigt</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>sie rief an</translation>
         </message>
     </context>
     <context>
@@ -7966,6 +7998,58 @@
         <message>
             <source>Show them</source>
             <translation>Anzeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat den Besuch vorgezogen, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat mit ihr gesprochen, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat angerufen und sie nicht erreicht, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Übernommen von %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 hat angerufen und sie nicht erreicht, %2, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 hat den Besuch vor %2 vorgezogen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 hat vor %2 mit ihr gesprochen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Vor %2 von %1 übernommen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Sie rief an, am Apparat %1, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Zurückgenommen von %1</translation>
         </message>
     </context>
 </TS>

@@ -660,8 +660,8 @@
             <translation>Asumir</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Llamada hecha</translation>
+            <source>Call</source>
+            <translation>Llamar</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -687,12 +687,24 @@
             <translation>Asumir todos</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Llamada hecha: todos</translation>
+            <source>Call about all</source>
+            <translation>Llamar por todos</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Ninguna regla ni signo de alarma pide una revisión.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anotar una llamada</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Llamó ella, o alguien habló con ella</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Llamadas anotadas en el caso</translation>
         </message>
     </context>
     <context>
@@ -3879,11 +3891,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Asumido por %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Sin atender desde hace %1</translation>
         </message>
@@ -5763,6 +5770,14 @@
             <source>Move the visit</source>
             <translation>Mover la visita</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Llamó ella</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>No hay nada abierto: la llamada se anota en el caso.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5776,8 +5791,9 @@
             <translation>Ningún número registrado</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 lo asumió, %2. Pregunte antes de llamar dos veces.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Pregunte antes de llamar dos veces.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5832,6 +5848,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Ningún teléfono tiene este caso: una visita adelantada solo se anota aquí, y ningún teléfono la muestra. Dígale el día.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Llamó ella: %1</translation>
         </message>
     </context>
     <context>
@@ -6167,6 +6187,10 @@
         <message>
             <source>None.</source>
             <translation>No hay.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Llamadas anotadas en el caso</translation>
         </message>
     </context>
     <context>
@@ -6731,6 +6755,10 @@
             <comment>person, role</comment>
             <translation>Función de %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Llamada anotada en el caso</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6874,6 +6902,10 @@
         <message>
             <source>photos</source>
             <translation>fotos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>llamó ella</translation>
         </message>
     </context>
     <context>
@@ -7966,6 +7998,58 @@
         <message>
             <source>Show them</source>
             <translation>Mostrarlas</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 adelantó la visita, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 habló con ella, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 llamó y no la localizó, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Asumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 llamó y no la localizó, %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 adelantó la visita hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 habló con ella hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Asumido por %1 hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Llamó ella, atendió %1, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
 </TS>

@@ -660,8 +660,8 @@
             <translation>Prendre en charge</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Appelé</translation>
+            <source>Call</source>
+            <translation>Appeler</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -687,12 +687,24 @@
             <translation>Tout prendre en charge</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Tous appelés</translation>
+            <source>Call about all</source>
+            <translation>Appeler pour tout</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Aucune règle ni aucun signe d’alerte n’a demandé votre attention.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Noter un appel</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Elle a appelé, ou quelqu’un lui a parlé</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Appels notés dans le suivi</translation>
         </message>
     </context>
     <context>
@@ -3879,11 +3891,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Pris en charge par %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Sans action depuis %1</translation>
         </message>
@@ -5763,6 +5770,14 @@
             <source>Move the visit</source>
             <translation>Déplacer la visite</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Elle a appelé</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Rien n’est ouvert : l’appel est noté dans le suivi.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5776,8 +5791,9 @@
             <translation>Aucun numéro enregistré</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>Pris en charge par %1, %2. Demandez avant d’appeler une seconde fois.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Demandez avant d’appeler une seconde fois.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5832,6 +5848,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Aucun téléphone n’a ce suivi : une visite avancée n’est que notée ici, et aucun téléphone ne l’affiche. Dites-lui le jour.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Elle a appelé : %1</translation>
         </message>
     </context>
     <context>
@@ -6167,6 +6187,10 @@
         <message>
             <source>None.</source>
             <translation>Néant.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Appels notés dans le suivi</translation>
         </message>
     </context>
     <context>
@@ -6731,6 +6755,10 @@
             <comment>person, role</comment>
             <translation>Rôle de %1 : %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Appel noté dans le suivi</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6874,6 +6902,10 @@
         <message>
             <source>photos</source>
             <translation>photos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>elle a appelé</translation>
         </message>
     </context>
     <context>
@@ -7966,6 +7998,58 @@
         <message>
             <source>Show them</source>
             <translation>Les afficher</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 a avancé la visite, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 lui a parlé, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 a appelé sans la joindre, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Pris en charge par %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 a appelé sans la joindre, %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 a avancé la visite il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 lui a parlé il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Pris en charge par %1 il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Elle a appelé, %1 a répondu, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retiré par %1</translation>
         </message>
     </context>
 </TS>

@@ -660,8 +660,8 @@
             <translation>Assumir</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Ligação feita</translation>
+            <source>Call</source>
+            <translation>Ligar</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -687,12 +687,24 @@
             <translation>Assumir todos</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Ligação feita: todos</translation>
+            <source>Call about all</source>
+            <translation>Ligar sobre todos</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Nenhuma regra ou sinal de alerta pediu atenção.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anotar uma ligação</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Ela ligou, ou alguém falou com ela</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Ligações anotadas no caso</translation>
         </message>
     </context>
     <context>
@@ -3879,11 +3891,6 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Assumido por %1, %2</translation>
-        </message>
-        <message>
             <source>Untouched for %1</source>
             <translation>Sem atendimento há %1</translation>
         </message>
@@ -5763,6 +5770,14 @@
             <source>Move the visit</source>
             <translation>Mudar a consulta</translation>
         </message>
+        <message>
+            <source>She rang</source>
+            <translation>Ela ligou</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Nada está aberto: a ligação é anotada no caso.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5776,8 +5791,9 @@
             <translation>Nenhum número registrado</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 assumiu, %2. Pergunte antes de ligar duas vezes.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Pergunte antes de ligar duas vezes.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5832,6 +5848,10 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Nenhum celular tem este caso: uma consulta antecipada só é anotada aqui, e nenhum celular a mostra. Diga a ela o dia.</translation>
+        </message>
+        <message>
+            <source>She rang: %1</source>
+            <translation>Ela ligou: %1</translation>
         </message>
     </context>
     <context>
@@ -6167,6 +6187,10 @@
         <message>
             <source>None.</source>
             <translation>Não há.</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Ligações anotadas no caso</translation>
         </message>
     </context>
     <context>
@@ -6731,6 +6755,10 @@
             <comment>person, role</comment>
             <translation>Função de %1: %2</translation>
         </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Ligação anotada no caso</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6874,6 +6902,10 @@
         <message>
             <source>photos</source>
             <translation>fotos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>ela ligou</translation>
         </message>
     </context>
     <context>
@@ -7966,6 +7998,58 @@
         <message>
             <source>Show them</source>
             <translation>Mostrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 antecipou a consulta, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 falou com ela, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 ligou e não a encontrou, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Assumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 ligou e não a encontrou, %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 antecipou a consulta há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 falou com ela há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Assumido por %1 há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Ela ligou, %1 atendeu, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
 </TS>

@@ -25,6 +25,12 @@ PanelFrame {
             onClicked: root.call.reached()
         },
         ActButton {
+            objectName: "sheRang"
+            text: qsTr("She rang")
+            visible: root.call.reasons.length === 0
+            onClicked: root.call.sheRang()
+        },
+        ActButton {
             text: qsTr("Not reached")
             onClicked: root.call.notReached()
         },
@@ -68,6 +74,12 @@ PanelFrame {
         Layout.fillWidth: true
     }
     Words {
+        visible: root.call.reasons.length === 0
+        text: qsTr("Nothing is open: the call is noted on the course.")
+        soft: true
+        Layout.fillWidth: true
+    }
+    Words {
         objectName: "visitUntold"
         visible: text.length > 0
         text: root.call.visitUntold
@@ -105,6 +117,7 @@ PanelFrame {
         Layout.topMargin: Theme.gapSmall
     }
     Heading {
+        visible: root.call.reasons.length > 0
         level: 2
         text: qsTr("Why")
         topPadding: Theme.gapSmall

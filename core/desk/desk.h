@@ -164,17 +164,21 @@ public:
 
     Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
              records::Outcome outcome = records::Outcome::none, const std::string& note = {});
-    /// The same on several findings, in one step: on all of them or on none. \returns what was recorded, for takeBack().
+    /// The same on several findings, in one step: on all of them or on none. A silence that is gone is left out; a call, or a visit brought
+    /// forward, that was about nothing else is noted on it all the same. \returns what was recorded, for takeBack().
     Result<std::vector<journal::OperationId>> actOn(const recovery::CourseId& course, const std::vector<std::string>& findings,
                                                     records::Act act, records::Outcome outcome = records::Outcome::none,
                                                     const std::string& note = {});
+    /// A call that was about no finding, in the name of the person at the desk. \returns what was recorded, for takeBack(); Reason::notFound
+    /// for a course that is not there, Reason::tooLarge over 2000 bytes.
+    Result<std::vector<journal::OperationId>> noteCall(const recovery::CourseId& course, records::Contact contact, const std::string& text = {});
     /// The visit is on another day from now on: the phone shows it, reminds of it and goes by it, as do silence and forecast here. The
-    /// findings are noted as answered by it, in the same step. `followUp`: aftercare::momentOf() a visit. \returns what was recorded,
+    /// findings are noted as answered by it, in the same step; a note on none of them is kept as that of a call is. `followUp`: aftercare::momentOf() a visit. \returns what was recorded,
     /// for takeBack(); Reason::outOfRange as openCourse(), Reason::invalidState if no phone has the course, Reason::alreadyExists
     /// if that is what was agreed.
     Result<std::vector<journal::OperationId>> moveVisit(const recovery::CourseId& course, const clock::Moment& followUp,
                                                         const std::vector<std::string>& findings, const std::string& note = {});
-    /// Takes acts back that were noted by mistake, in the name of the person at the desk; what was noted stays on
+    /// Takes acts and calls back that were noted by mistake, in the name of the person at the desk; what was noted stays on
     /// record beside it. A visit that was moved with one of them, and not moved again since, is on its former day again. \returns Reason::notFound if one of them is no act on this course, Reason::alreadyExists if
     /// all are taken back.
     Done takeBack(const recovery::CourseId& course, const std::vector<journal::OperationId>& acts);

@@ -154,7 +154,7 @@ void act(std::vector<records::Body>& bodies, const Desk& desk, const Course& cou
             bodies.push_back(records::FindingActed{course.treatment.course, finding.key, what, outcome, desk.person(), {}, at});
         };
         done(records::Act::taken, records::Outcome::none);
-        done(records::Act::called, records::Outcome::none);
+        done(records::Act::called, cameBack ? records::Outcome::none : records::Outcome::notReached);
         if (trouble)
             done(records::Act::visitBroughtForward, records::Outcome::none);
         const bool advised = drawn(number, 3, 14) == 0;

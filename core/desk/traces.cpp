@@ -79,6 +79,7 @@ struct Describe {
             trace.task = records::Task::close;
     }
     void operator()(const records::ActTakenBack& body) const { trace.by = body.by; }
+    void operator()(const records::CallNoted& body) const { trace.by = body.by; }
     void operator()(const records::WordHandedOver& body) const { trace.by = body.by; }
     void operator()(const records::EntriesOpened& body) const
     {

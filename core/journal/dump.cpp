@@ -67,6 +67,8 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("warning", warning.entry, warning);
     for (const auto& act : course.acts)
         out.line("act", act.finding, act);
+    for (const auto& call : course.calls)
+        out.line("call", place(call.operation), call.value);
     for (const auto& [act, back] : course.actsTakenBack)
         out.line("act-taken-back " + place(act), id, back);
     for (const auto& message : course.messages)

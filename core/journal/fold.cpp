@@ -95,6 +95,8 @@ private:
         m_state.courses[body.course].actsTakenBack.try_emplace(act, std::move(body));
     }
 
+    void take(records::CallNoted& body) { m_state.courses[body.course].calls.push_back({body, m_operation->id, m_operation->entered}); }
+
     void take(records::WordHandedOver& body) { m_state.words.insert_or_assign(m_operation->id, std::move(body)); }
 
     void take(records::EntriesOpened& body)

@@ -59,7 +59,8 @@ struct CourseState {
     std::vector<records::FindingActed> acts;            ///< in order, with those that were taken back
     std::vector<OperationId> actOperations;             ///< which operation each of them is
     std::vector<clock::HybridTime> actStamps;           ///< and its stamp
-    std::map<OperationId, records::ActTakenBack> actsTakenBack;  ///< first of each; an act may not have arrived
+    std::vector<Version<records::CallNoted>> calls;     ///< that were about no finding, in order; those taken back too
+    std::map<OperationId, records::ActTakenBack> actsTakenBack;  ///< first of each act or call; it may not have arrived
     std::vector<records::MessageWritten> messages;      ///< in order
     std::map<records::MessageId, records::MessageRead> reads;
     std::map<photos::PhotoId, Version<records::PhotoTaken>> photos;      ///< the first of each name; removed ones too

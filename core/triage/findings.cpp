@@ -224,6 +224,11 @@ bool isKeyOf(std::string_view key, const Finding& finding)
            && std::ranges::any_of(otherDecimalSigns, [&](std::string_view sign) { return keyOf(finding.subject, *warning, sign) == key; });
 }
 
+bool namesSilence(std::string_view key)
+{
+    return key.starts_with("t/" + std::string(triggers::word(triggers::Trigger::silence)) + "/");
+}
+
 std::string explain(const Finding& finding)
 {
     const char* const since = finding.changedSince ? "; corrected or added to since" : "";

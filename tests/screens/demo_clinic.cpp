@@ -392,7 +392,7 @@ void DemoClinic::fill(desk::Desk& desk, int past)
     std::ranges::transform(tomas->findings, std::back_inserter(findings), &triage::Finding::key);
     const auto taken = desk.actOn(tomas->course, findings, records::Act::taken);
     need(taken ? Done{} : Done(fail(taken.error())));
-    const auto called = desk.actOn(tomas->course, findings, records::Act::called, records::Outcome::none, "No answer, left a message.");
+    const auto called = desk.actOn(tomas->course, findings, records::Act::called, records::Outcome::notReached, "No answer, left a message.");
     need(called ? Done{} : Done(fail(called.error())));
     confirmAll(desk);
 }

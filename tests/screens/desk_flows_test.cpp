@@ -295,6 +295,39 @@ TEST_CASE("a call is handled, a follow-up recorded and its sheet opened, with ea
     CHECK(ear.take() == "");
 }
 
+TEST_CASE("on the page of a course a call opens its panel and notes nothing by itself, with each kind of hands", "[desk][flows][call][safety]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    CAPTURE(kind);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    open(*program);
+    auto& window = *program->window();
+    const auto hand = hands(kind, window);
+    const auto calls = [&](const char* patient) {
+        const auto view = program->workplace().desk().course(clinic.course(patient));
+        return view->state->calls.size()
+               + static_cast<std::size_t>(std::ranges::count(view->state->acts, records::Act::called, &records::FindingActed::act));
+    };
+    program->openCourse(deskapp::keyOf(clinic.course("Odile Brandt")));
+    screens::settle(window);
+    REQUIRE(hand.use(said("FindingCard", "Call")));
+    CHECK(program->call()->isShown());
+    CHECK(calls("Odile Brandt") == 0);
+    REQUIRE(hand.use(said("CallPanel", "Not reached")));
+    CHECK(calls("Odile Brandt") == 1);
+
+    program->openCourse(deskapp::keyOf(clinic.course("Aiko Brandvold")));
+    screens::settle(window);
+    REQUIRE(hand.use(said("FindingPanel", "Note a call")));
+    REQUIRE(program->call()->isShown());
+    REQUIRE(hand.use(said("CallPanel", "She rang")));
+    CHECK_FALSE(program->call()->isShown());
+    CHECK(calls("Aiko Brandvold") == 1);
+    CHECK(ear.take() == "");
+}
+
 TEST_CASE("a protocol from a file is made a draft, rehearsed and signed without its range, with each kind of hands", "[desk][flows][protocol]")
 {
     const int kind = GENERATE(mouse, spaceKey, reader);

@@ -63,6 +63,8 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Finding: %1").arg(trace.act ? actName(*trace.act) : QString());
     case records::Kind::actTakenBack:
         return Traces::tr("Finding: taken back what was noted");
+    case records::Kind::callNoted:
+        return Traces::tr("Call noted on the course");
     case records::Kind::wordHandedOver:
         return Traces::tr("Word to who takes over");
     case records::Kind::entriesOpened:

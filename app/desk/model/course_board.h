@@ -40,6 +40,7 @@ class CourseBoard : public QObject {
     Q_PROPERTY(ebbline::deskapp::UsualBoard* usual READ usual CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CurveBoard* curves READ curves CONSTANT FINAL)
     Q_PROPERTY(int openFindings READ openFindings NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList calls READ calls NOTIFY changed FINAL)  ///< that were about no finding, oldest first
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< finding being closed
 
@@ -76,6 +77,7 @@ public:
     UsualBoard* usual() { return &m_usual; }
     CurveBoard* curves() { return &m_curves; }
     int openFindings() const;
+    QStringList calls() const { return m_calls; }
     QString closingTitle() const;
     QString closingKey() const { return m_closingKey; }
 
@@ -85,10 +87,8 @@ public:
     Q_INVOKABLE void openEntries();
     Q_INVOKABLE void see(const QString& finding);
     Q_INVOKABLE void take(const QString& finding);
-    Q_INVOKABLE void called(const QString& finding);
-    /// One person takes, or one call speaks of, everything that is open.
+    /// One person takes everything that is open.
     Q_INVOKABLE void takeAll();
-    Q_INVOKABLE void calledAll();
     Q_INVOKABLE void startClosing(const QString& finding);
     Q_INVOKABLE void close(int outcome, const QString& note);
     Q_INVOKABLE void cancelClosing();
@@ -112,7 +112,6 @@ Q_SIGNALS:
 private:
     void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
              const QString& note = {});
-    void actOnAllOpen(records::Act what);
     void empty();
 
     Workplace& m_workplace;
@@ -135,6 +134,7 @@ private:
     bool m_news = false;  ///< entries not opened or messages not read
     QString m_messageDraft;
     RowList m_findings;
+    QStringList m_calls;
     RowList m_entries;
     RowList m_messages;
     QString m_lighted;

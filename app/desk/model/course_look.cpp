@@ -4,6 +4,7 @@
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
 #include "core/exchange/table_moments.h"
@@ -75,6 +76,11 @@ QString newsSinceLook(Workplace& workplace, const recovery::CourseId& course)
             if (!news.contains(line)) {
                 news << line;
             }
+        }
+    }
+    for (const auto& call : state->calls) {
+        if (call.value.at.at > last->at && call.value.by != workplace.desk().person()) {
+            news << callText(*state, call, [&](const clock::Moment& at) { return whenText(at, workplace.now()); });
         }
     }
     const auto when = whenText(*last, workplace.now());
@@ -159,6 +165,9 @@ Paper coursePaper(Workplace& workplace, const recovery::CourseId& course)
             part->lines << CourseLook::tr("None.");
         }
         paper.parts.append(*part);
+    }
+    if (const auto calls = callLines(*view, &stampText); !calls.isEmpty()) {
+        paper.parts.append({CourseLook::tr("Calls noted on the course"), calls, {}, {}});
     }
     if (!messages.lines.isEmpty()) {
         paper.parts.append(messages);

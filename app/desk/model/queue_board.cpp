@@ -7,6 +7,7 @@
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QLocale>
 #include <QSignalBlocker>
@@ -60,10 +61,9 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.waiting = agoText(row.since, now);
     words.isTaken = row.takenBy.has_value();
     words.isMine = row.takenBy && *row.takenBy == m_workplace.desk().person();
-    words.taken = row.takenBy ? tr("Taken by %1, %2", "person, when").arg(QString::fromStdString(*row.takenBy), whenText(row.takenAt, now))
-                              : tr("Nobody has taken it");
+    words.taken = row.lastAct ? lastActText(*row.lastAct, now) : tr("Nobody has taken it");
     if (triage::isOverdue(row, now)) {
-        words.overdue = tr("Untouched for %1").arg(words.waiting);
+        words.overdue = row.touched ? lapsedText(*row.lastAct, now) : tr("Untouched for %1").arg(words.waiting);
     }
     if (summary.unopened > 0) {
         words.unopened = tr("%Ln not opened", "entries", static_cast<int>(summary.unopened));
@@ -80,6 +80,9 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
                        .arg(words.urgencyName, words.name, words.day, words.title, words.reason, words.since, words.taken);
     if (!words.others.isEmpty()) {
         words.spoken += u' ' + words.others + u'.';
+    }
+    if (!words.overdue.isEmpty()) {
+        words.spoken += u' ' + words.overdue + u'.';
     }
     if (!reach.isEmpty()) {
         words.spoken += u' ' + reach;

@@ -2,8 +2,8 @@
 
 #include "app/desk/model/begun.h"
 #include "app/desk/model/finding_words.h"
-#include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 #include "app/desk/queue/call_script.h"
 
 #include <algorithm>
@@ -22,9 +22,16 @@ QString placeOf(const recovery::CourseId& course)
 CallBoard::CallBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::openChanged, this, &CallBoard::leave);
+    // A colleague may note a call while this one is being made.
+    connect(&workplace, &Workplace::changed, this, [this] {
+        if (isShown() && m_workplace.isOpen()) {
+            tellOthers();
+            Q_EMIT changed();
+        }
+    });
 }
 
-void CallBoard::start(const QString& course)
+void CallBoard::start(const QString& course, const QString& only)
 {
     const auto id = courseFromKey(course);
     const auto view = m_workplace.isOpen() ? m_workplace.desk().course(id) : fail(Reason::invalidState, "desk: locked");
@@ -34,6 +41,11 @@ void CallBoard::start(const QString& course)
     auto open = view->findings;
     std::erase_if(open, [](const auto& finding) { return !finding.open; });
     triage::sortByUrgency(open);
+    const auto about = only.toStdString();
+    if (!about.empty() && std::ranges::find(open, about, &triage::Finding::key) == open.end()) {
+        leave();
+        return;
+    }
     m_course = id;
     m_title = tr("Call %1", "name").arg(QString::fromStdString(view->summary.patientName));
     m_phone = view->summary.patientPhone.empty() ? tr("No number on record") : leftToRight(view->summary.patientPhone);
@@ -42,16 +54,13 @@ void CallBoard::start(const QString& course)
     m_linked = view->summary.linked;
     m_findings.clear();
     m_reasons.clear();
-    m_others.clear();
-    for (const auto& finding : open) {
-        m_findings.push_back(finding.key);
-        m_reasons << findingTitle(finding) + QStringLiteral(". ") + findingReason(finding);
-        for (const auto& act : finding.acts) {
-            if (act.act == records::Act::taken && act.by != m_workplace.desk().person()) {
-                m_others = tr("%1 took it, %2. Ask before you call twice.").arg(QString::fromStdString(act.by), whenText(act.at, m_workplace.now()));
-            }
+    for (const auto& each : open) {
+        if (about.empty() || each.key == about) {
+            m_findings.push_back(each.key);
+            m_reasons << findingTitle(each) + QStringLiteral(". ") + findingReason(each);
         }
     }
+    tellOthers();
     m_script = callScript(open);
     forgetVisit();
     if (m_linked && view->state->opened) {
@@ -65,6 +74,21 @@ void CallBoard::start(const QString& course)
     m_note = begunWords(m_workplace, placeOf(id));
     Q_EMIT noteChanged();
     Q_EMIT changed();
+}
+
+/// One person's act stands for all before it: who took over is asked no more about whom she took it from.
+void CallBoard::tellOthers()
+{
+    m_others.clear();
+    const auto view = m_workplace.desk().course(m_course);
+    if (!view) {
+        return;
+    }
+    auto open = view->findings;
+    std::erase_if(open, [](const auto& finding) { return !finding.open; });
+    if (const auto last = triage::newestAct(open); last && last->by != m_workplace.desk().person()) {
+        m_others = tr("%1. Ask before you call twice.", "what somebody else did last").arg(lastActText(*last, m_workplace.now()));
+    }
 }
 
 void CallBoard::leave()
@@ -112,13 +136,35 @@ void CallBoard::settleNoted(const Result<std::vector<journal::OperationId>>& don
     }
 }
 
+void CallBoard::note(records::Contact contact, const QString& did)
+{
+    if (isShown() && m_workplace.isOpen()) {
+        settleNoted(m_workplace.desk().noteCall(m_course, contact, m_note.trimmed().toStdString()), did);
+    }
+}
+
+void CallBoard::sheRang()
+{
+    if (m_findings.empty()) {
+        note(records::Contact::sheRang, tr("She rang: %1"));
+    }
+}
+
 void CallBoard::reached()
 {
+    if (m_findings.empty()) {
+        note(records::Contact::spoken, tr("Called: %1"));
+        return;
+    }
     act(m_findings, records::Act::called, records::Outcome::none, tr("Called: %1"));
 }
 
 void CallBoard::notReached()
 {
+    if (m_findings.empty()) {
+        note(records::Contact::notReached, tr("Not reached: %1"));
+        return;
+    }
     act(m_findings, records::Act::called, records::Outcome::notReached, tr("Not reached: %1"));
 }
 

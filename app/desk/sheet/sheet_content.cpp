@@ -8,6 +8,7 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -114,6 +115,9 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
         }
     }
     sheet.findings = valuesOf<FindingRow>(findingRows(*view, &stampText));
+    if (view->state != nullptr) {
+        sheet.calls = callLines(*view, &stampText);
+    }
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
                           : Sheet::tr("%1 of %Ln reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
@@ -152,7 +156,7 @@ QString SheetContent::asText() const
     for (const auto& finding : findings) {
         lines << finding.spoken;
     }
-    lines << adherence << entries << openQuestions;
+    lines << calls << adherence << entries << openQuestions;
     for (const auto& field : followUp) {
         lines << field.label + QStringLiteral(": ") + field.value;
     }

@@ -37,6 +37,7 @@ struct SheetContent {
     QString bandLegend;
     QList<SheetPhotoPair> photos;  ///< empty unless they were asked for
     QList<FindingRow> findings;
+    QStringList calls;            ///< that were about no finding
     QString adherence;
     QString entries;              ///< how many, on how many days
     QStringList openQuestions;

@@ -121,6 +121,9 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
         table({Sheet::tr("Urgency"), Sheet::tr("Finding"), Sheet::tr("Raised"), Sheet::tr("Done")}, {0.15, 0.37, 0.15, 0.33},
               findings);
     }
+    for (const auto& call : m_content.calls) {
+        paragraph(call, m_body);
+    }
     heading(Sheet::tr("Open questions"));
     if (m_content.openQuestions.isEmpty()) {
         paragraph(Sheet::tr("None."), m_body);
