@@ -22,6 +22,20 @@ QString placeOf(const recovery::CourseId& course)
 CallBoard::CallBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::openChanged, this, &CallBoard::leave);
+    connect(&workplace, &Workplace::changed, this, [this] {
+        if (const auto summary = isShown() && m_workplace.isOpen() ? m_workplace.desk().summary(m_course) : std::nullopt) {
+            sayWho(*summary);
+            Q_EMIT changed();
+        }
+    });
+}
+
+void CallBoard::sayWho(const desk::CourseSummary& summary)
+{
+    m_title = tr("Call %1", "name").arg(QString::fromStdString(summary.patientName));
+    m_phone = summary.patientPhone.empty() ? tr("No number on record") : leftToRight(summary.patientPhone);
+    const auto spoken = languageName(QString::fromStdString(summary.patientLanguage));
+    m_language = spoken.isEmpty() ? QString() : tr("Her diary is in %1.").arg(spoken);
 }
 
 void CallBoard::start(const QString& course)
@@ -35,10 +49,7 @@ void CallBoard::start(const QString& course)
     std::erase_if(open, [](const auto& finding) { return !finding.open; });
     triage::sortByUrgency(open);
     m_course = id;
-    m_title = tr("Call %1", "name").arg(QString::fromStdString(view->summary.patientName));
-    m_phone = view->summary.patientPhone.empty() ? tr("No number on record") : leftToRight(view->summary.patientPhone);
-    const auto spoken = languageName(QString::fromStdString(view->summary.patientLanguage));
-    m_language = spoken.isEmpty() ? QString() : tr("Her diary is in %1.").arg(spoken);
+    sayWho(view->summary);
     m_linked = view->summary.linked;
     m_findings.clear();
     m_reasons.clear();
