@@ -1063,6 +1063,10 @@
             <source>Leave the demo</source>
             <translation>مغادرة العرض</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>النسخ الاحتياطي والمفاتيح</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -6761,6 +6765,22 @@
                 <numerusform>وُجد %Ln خطأ. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>آخر نسخة احتياطية لهذا المكتب: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>لم تُنشأ بعد نسخة احتياطية لهذا المكتب.</translation>
+        </message>
+        <message>
+            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
+            <translation>آخر نسخة احتياطية لهذا المكتب بتاريخ %1. إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا منذ ذلك الحين. أنشئ نسخة واحفظها في مكان آخر.</translation>
+        </message>
+        <message>
+            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
+            <translation>لا توجد بعد نسخة احتياطية لهذا المكتب. إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا. أنشئ نسخة واحفظها في مكان آخر.</translation>
+        </message>
     </context>
     <context>
         <name>DesksPage</name>
@@ -7090,6 +7110,10 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>دور %1: %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>صُحِّح اسم المريضة أو رقمها أو لغتها</translation>
         </message>
         <message>
             <source>Call noted on the course</source>
@@ -8075,13 +8099,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>بهذا تفقد حق إسناد الأدوار. اختره مرة أخرى إن كنت تقصد ذلك.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: من الآن %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1، «%2» يسلبك حق منح الأدوار. لا يعيده إليك إلا شخص آخر يملكه.</translation>
         </message>
     </context>
     <context>
@@ -8093,6 +8118,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>الدور قاعدة من قواعد العيادة وليس قفلًا: الأشخاص هنا أسماء خلف عبارة مرور واحدة. من لا يجوز له أمر يُقال له من يجوز له. تولي المريض والاتصال به وتدوين ذلك وإعادة فتح ملاحظة متاح للجميع.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>امنح هذا الدور</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>أبقِ على دوري</translation>
         </message>
     </context>
     <context>
@@ -8370,6 +8403,98 @@
         <message>
             <source>Show them</source>
             <translation>عرضها</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>سجّل التصحيح</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>تركه كما هو</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>الاسم</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>رقم الهاتف للاتصال بالمريض</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>لغة اليوميات</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>يظهر ذلك منذئذ في كل مكاتب العيادة. ولا يُبلَّغ هاتف المريضة بشيء منه: فهي تختار اللغة هناك بنفسها.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>تصحيح الاسم والرقم واللغة</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>يبقى ما كُتب من قبل مسجَّلًا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>الاسم حتى ذلك الحين: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>لا رقم حتى ذلك الحين</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>الرقم حتى ذلك الحين: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>اللغة حتى ذلك الحين: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>كما كان من قبل</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>شخص في مكتب آخر</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>صُحِّح %1 بواسطة %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>صحّح مكتبان هذا دون أن يعلم أحدهما بالآخر. حيث غيّرا الشيء نفسه يسري الأحدث. اسأل المريضة عن الصحيح.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>تصحيح المسجَّل عن %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>صحّح %1 هذا في هذه الأثناء: %2. لا يتغيّر إلا ما تغيّره هنا.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>صُحِّح: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>صُحِّح مرة أخرى في هذه الأثناء: لم يُسحب شيء.</translation>
         </message>
     </context>
     <context>

@@ -1043,6 +1043,10 @@
             <source>Leave the demo</source>
             <translation>Vorführung verlassen</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sicherung und Schlüssel</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -6429,6 +6433,22 @@
                 <numerusform>%Ln Fehler wurden gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Der erste: %1</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Letzte Sicherung dieses Pults: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Von diesem Pult wurde noch keine Sicherung gemacht.</translation>
+        </message>
+        <message>
+            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
+            <translation>Die letzte Sicherung dieses Pults ist vom %1. Fällt dieser Rechner aus, kann verloren sein, was hier seither geschrieben wurde. Machen Sie eine, und verwahren Sie sie an einem anderen Ort.</translation>
+        </message>
+        <message>
+            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
+            <translation>Von diesem Pult gibt es noch keine Sicherung. Fällt dieser Rechner aus, kann verloren sein, was hier geschrieben ist. Machen Sie eine, und verwahren Sie sie an einem anderen Ort.</translation>
+        </message>
     </context>
     <context>
         <name>DesksPage</name>
@@ -6754,6 +6774,10 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Rolle von %1: %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Name, Nummer oder Sprache der Patientin korrigiert</translation>
         </message>
         <message>
             <source>Call noted on the course</source>
@@ -7703,13 +7727,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Damit nehmen Sie sich selbst das Recht, Rollen zu vergeben. Wählen Sie es noch einmal, wenn Sie das meinen.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: ab jetzt %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, „%2“ nimmt Ihnen das Recht, Rollen zu vergeben. Nur jemand anderes, der es hat, kann es zurückgeben.</translation>
         </message>
     </context>
     <context>
@@ -7721,6 +7746,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Eine Rolle ist eine Hausregel und kein Schloss: Personen sind hier Namen hinter einem gemeinsamen Passwortsatz. Wer etwas nicht darf, erfährt, wer es darf. Jemanden übernehmen und anrufen, das notieren und einen Befund wieder öffnen dürfen alle.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Diese Rolle vergeben</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Meine Rolle behalten</translation>
         </message>
     </context>
     <context>
@@ -7998,6 +8031,98 @@
         <message>
             <source>Show them</source>
             <translation>Anzeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Korrektur eintragen</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Telefonnummer für Rückrufe</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Sprache des Tagebuchs</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>Jedes Pult der Praxis zeigt es von da an. Das Telefon der Patientin erfährt nichts davon: Die Sprache wählt sie dort selbst.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Name, Nummer, Sprache korrigieren</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Was vorher da stand, bleibt verzeichnet</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>Name bis dahin: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>bis dahin keine Nummer</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>Nummer bis dahin: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>Sprache bis dahin: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>wie es schon war</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>jemand an einem anderen Pult</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Korrigiert %1 von %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Zwei Pulte haben das korrigiert, ohne voneinander zu wissen. Wo beide dasselbe geändert haben, gilt das spätere. Fragen Sie die Patientin, was stimmt.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Korrigieren, was über %1 verzeichnet ist</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 hat das inzwischen korrigiert: %2. Geändert wird nur, was Sie hier ändern.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Korrigiert: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Es wurde inzwischen noch einmal korrigiert: Nichts wurde zurückgenommen.</translation>
         </message>
     </context>
     <context>

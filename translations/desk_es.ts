@@ -1043,6 +1043,10 @@
             <source>Leave the demo</source>
             <translation>Salir de la demostración</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Copia de seguridad y claves</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -6429,6 +6433,22 @@
                 <numerusform>Se encontraron %Ln fallos. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. El primero: %1</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Última copia de seguridad de este puesto: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Aún no se ha hecho ninguna copia de seguridad de este puesto.</translation>
+        </message>
+        <message>
+            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
+            <translation>La última copia de seguridad de este puesto es del %1. Si este ordenador falla, puede perderse lo escrito aquí desde entonces. Haga una y guárdela en otro lugar.</translation>
+        </message>
+        <message>
+            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
+            <translation>Aún no hay copia de seguridad de este puesto. Si este ordenador falla, puede perderse lo escrito aquí. Haga una y guárdela en otro lugar.</translation>
+        </message>
     </context>
     <context>
         <name>DesksPage</name>
@@ -6754,6 +6774,10 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Función de %1: %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Nombre, número o idioma del paciente corregido</translation>
         </message>
         <message>
             <source>Call noted on the course</source>
@@ -7703,13 +7727,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Con esto usted pierde el derecho a dar funciones. Elíjala otra vez si es lo que quiere.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: desde ahora, %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, «%2» le quita el derecho a dar funciones. Solo otra persona que lo tenga puede devolverlo.</translation>
         </message>
     </context>
     <context>
@@ -7721,6 +7746,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Una función es una regla de la casa y no una cerradura: aquí las personas son nombres tras una misma frase de acceso. A quien no puede hacer algo se le dice quién puede. Asumir y llamar a una paciente, anotarlo y reabrir un hallazgo puede hacerlo cualquiera.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Dar esa función</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Conservar mi función</translation>
         </message>
     </context>
     <context>
@@ -7998,6 +8031,98 @@
         <message>
             <source>Show them</source>
             <translation>Mostrarlas</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Registrar la corrección</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Dejarlo así</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Teléfono para llamar al paciente</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Idioma del diario</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>Desde entonces lo muestran todos los puestos de la clínica. Al teléfono de la paciente no se le dice nada: allí el idioma lo elige ella.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Corregir nombre, número, idioma</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Lo escrito antes queda registrado</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>nombre hasta entonces: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>sin número hasta entonces</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>número hasta entonces: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>idioma hasta entonces: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>como ya estaba</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>alguien en otro puesto</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Corregido %1 por %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Dos puestos corrigieron esto sin saber uno del otro. Donde ambos cambiaron lo mismo, vale lo posterior. Pregunte a la paciente qué es lo correcto.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Corregir lo registrado de %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 lo corrigió mientras tanto: %2. Solo cambia lo que usted cambie aquí.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Corregido: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Mientras tanto se corrigió de nuevo: no se retiró nada.</translation>
         </message>
     </context>
     <context>

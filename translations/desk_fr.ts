@@ -1043,6 +1043,10 @@
             <source>Leave the demo</source>
             <translation>Quitter la démonstration</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sauvegarde et clés</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -6429,6 +6433,22 @@
                 <numerusform>%Ln anomalies trouvées. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La première : %1</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Dernière sauvegarde de ce poste : %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Aucune sauvegarde de ce poste n&apos;a encore été faite.</translation>
+        </message>
+        <message>
+            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
+            <translation>La dernière sauvegarde de ce poste date du %1. Si cet ordinateur tombe en panne, ce qui a été écrit ici depuis peut être perdu. Faites-en une et gardez-la ailleurs.</translation>
+        </message>
+        <message>
+            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
+            <translation>Il n&apos;y a pas encore de sauvegarde de ce poste. Si cet ordinateur tombe en panne, ce qui est écrit ici peut être perdu. Faites-en une et gardez-la ailleurs.</translation>
+        </message>
     </context>
     <context>
         <name>DesksPage</name>
@@ -6754,6 +6774,10 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Rôle de %1 : %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Nom, numéro ou langue du patient corrigé</translation>
         </message>
         <message>
             <source>Call noted on the course</source>
@@ -7703,13 +7727,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Vous perdez ainsi le droit de donner des rôles. Choisissez-le encore une fois si c’est bien ce que vous voulez.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1 : désormais %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, « %2 » vous retire le droit de donner des rôles. Seule une autre personne qui l&apos;a peut vous le rendre.</translation>
         </message>
     </context>
     <context>
@@ -7721,6 +7746,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Un rôle est une règle de la maison et non un verrou : ici, les personnes sont des noms derrière une même phrase secrète. Qui ne peut pas faire quelque chose apprend qui le peut. Prendre en charge et appeler une patiente, le noter et rouvrir un constat est ouvert à tout le monde.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Donner ce rôle</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Garder mon rôle</translation>
         </message>
     </context>
     <context>
@@ -7998,6 +8031,98 @@
         <message>
             <source>Show them</source>
             <translation>Les afficher</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Enregistrer la correction</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Laisser tel quel</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nom</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Numéro pour appeler le patient</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Langue du journal</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>Dès lors, tous les postes du cabinet l&apos;affichent. Le téléphone de la patiente n&apos;en apprend rien : elle y choisit la langue elle-même.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Corriger nom, numéro, langue</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Ce qui était écrit avant reste consigné</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>nom jusque-là : %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>pas de numéro jusque-là</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>numéro jusque-là : %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>langue jusque-là : %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>comme c&apos;était déjà</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>quelqu&apos;un à un autre poste</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Corrigé %1 par %2 : %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Deux postes ont corrigé ceci sans savoir l&apos;un de l&apos;autre. Là où les deux ont changé la même chose, la plus récente vaut. Demandez à la patiente ce qui est juste.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Corriger ce qui est consigné sur %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 a corrigé ceci entre-temps : %2. Seul change ce que vous changez ici.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Corrigé : %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Cela a été corrigé à nouveau entre-temps : rien n&apos;a été retiré.</translation>
         </message>
     </context>
     <context>

@@ -1043,6 +1043,10 @@
             <source>Leave the demo</source>
             <translation>Sair da demonstração</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Backup e chaves</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -6429,6 +6433,22 @@
                 <numerusform>Foram encontradas %Ln falhas. Não registre mais nada aqui, deixe este computador como está e restaure o último backup. A primeira: %1</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Último backup desta estação: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Ainda não foi feito nenhum backup desta estação.</translation>
+        </message>
+        <message>
+            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
+            <translation>O último backup desta estação é de %1. Se este computador falhar, pode perder-se o que foi escrito aqui desde então. Faça um e guarde-o em outro lugar.</translation>
+        </message>
+        <message>
+            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
+            <translation>Ainda não há backup desta estação. Se este computador falhar, pode perder-se o que está escrito aqui. Faça um e guarde-o em outro lugar.</translation>
+        </message>
     </context>
     <context>
         <name>DesksPage</name>
@@ -6754,6 +6774,10 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Função de %1: %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Nome, número ou idioma do paciente corrigido</translation>
         </message>
         <message>
             <source>Call noted on the course</source>
@@ -7703,13 +7727,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Com isto você perde o direito de dar funções. Escolha-a mais uma vez se é o que quer.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: a partir de agora, %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, “%2” tira de você o direito de dar funções. Só outra pessoa que o tenha pode devolvê-lo.</translation>
         </message>
     </context>
     <context>
@@ -7721,6 +7746,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Uma função é uma regra da casa e não uma fechadura: aqui as pessoas são nomes atrás de uma mesma frase secreta. Quem não pode fazer algo fica sabendo quem pode. Assumir e ligar para uma paciente, anotar isso e reabrir um achado é permitido a todos.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Dar essa função</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Manter a minha função</translation>
         </message>
     </context>
     <context>
@@ -7998,6 +8031,98 @@
         <message>
             <source>Show them</source>
             <translation>Mostrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Registrar a correção</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Deixar assim</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nome</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Telefone para ligar para o paciente</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Idioma do diário</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>A partir daí, todas as estações da clínica mostram isso. O celular da paciente não é avisado de nada: lá ela mesma escolhe o idioma.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Corrigir nome, número, idioma</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>O que estava escrito antes continua registrado</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>nome até então: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>sem número até então</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>número até então: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>idioma até então: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>como já estava</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>alguém em outra estação</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Corrigido %1 por %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Duas estações corrigiram isto sem saber uma da outra. Onde ambas mudaram a mesma coisa, vale a mais recente. Pergunte à paciente o que está certo.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Corrigir o que está registrado sobre %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 corrigiu isto enquanto isso: %2. Só muda o que você mudar aqui.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Corrigido: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Enquanto isso foi corrigido de novo: nada foi retirado.</translation>
         </message>
     </context>
     <context>

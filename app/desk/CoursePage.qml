@@ -50,6 +50,13 @@ PageFrame {
     ]
 
     Shortcut { sequences: [StandardKey.Print]; onActivated: root.course.print() }
+    PatientRecord {
+        editor: root.program.patient
+        patient: root.course.patientKey
+        corrections: root.course.corrections
+        crossed: root.course.crossed
+        Layout.fillWidth: true
+    }
     Words {
         text: root.course.facts
         soft: true

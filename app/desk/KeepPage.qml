@@ -88,6 +88,14 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
+    Words {
+        objectName: "lastBackup"
+        visible: !root.showing
+        text: root.board.lastBackup
+        strong: root.board.overdue.length > 0
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
     KeepAct {
         visible: !root.showing
         title: qsTr("Backup")

@@ -81,6 +81,12 @@ ApplicationWindow {
                 onActed: root.program.hub.syncNow()
                 Layout.fillWidth: true
             }
+            NoticeBar {
+                text: root.program.page === "keep" ? "" : root.program.keep.overdue
+                actText: qsTr("Backup and keys")
+                onActed: root.program.openKeep()
+                Layout.fillWidth: true
+            }
             Loader {
                 id: page
 
@@ -94,6 +100,9 @@ ApplicationWindow {
                 Layout.fillHeight: true
             }
         }
+    }
+    PatientPanel {
+        editor: root.program.patient
     }
     HelpPanel {
         program: root.program

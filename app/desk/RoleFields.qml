@@ -60,6 +60,15 @@ ColumnLayout {
             }
         }
     }
+    AskCard {
+        objectName: "roleQuestion"
+        question: root.roles.question
+        act: qsTr("Give that role")
+        stay: qsTr("Keep my role")
+        onActed: root.roles.giveAsked()
+        onStayed: root.roles.leaveQuestion()
+        Layout.fillWidth: true
+    }
     Words {
         objectName: "roleOutcome"
         visible: root.roles.outcome.length > 0

@@ -48,6 +48,12 @@ PageFrame {
             when: step.item !== null
         }
     }
+    PatientRecord {
+        visible: root.editor.step === 0 && root.editor.patientKey.length > 0
+        editor: root.program.patient
+        patient: root.editor.patientKey
+        Layout.fillWidth: true
+    }
     Words {
         visible: root.editor.step === 3 && root.program.roles.treating.length > 0
         text: qsTr("%1 What you write is kept as a draft.").arg(root.program.roles.treating)

@@ -45,6 +45,11 @@ public:
     /// done; empty: now. \returns Reason::outOfRange for any other step.
     Done noteStep(records::Step step, const std::string& by, const std::optional<clock::Moment>& at = {});
     std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
+    /// A backup of this desk's own vault that is older, or was never made, is due as soon as there is a treatment to lose: the guide asks
+    /// for one a week. Our own choice.
+    static constexpr std::chrono::hours backupHolds{7 * 24};
+    std::optional<clock::Moment> lastBackup() const;  ///< of this desk; empty: its journal knows of none
+    bool isBackupDue() const;
 
     /// Roles are a rule of the house (records::Role). What the role of the person at the desk does not allow is refused with
     /// Reason::refused before anything is done; whoever shows it asks before.
@@ -67,6 +72,16 @@ public:
 
     Result<recovery::PatientId> registerPatient(const std::string& name, const std::string& phone,
                                                 const std::string& language);
+    /// Writes name, number and language of a patient anew, in the name of the person at the desk; what was written before stays on
+    /// record. Open to everyone, as registering is. `seen`: the last correction that whoever writes had in sight, empty if it was what
+    /// was registered: of what a colleague corrected meanwhile, only what is changed here is changed.
+    /// \returns what was recorded, for takeBackCorrection(); Reason::notEnough without a name, Reason::notFound, Reason::alreadyExists
+    ///          if that is what holds, Reason::invalidState if nobody is named at the desk; as records::check().
+    Result<journal::OperationId> correctPatient(const records::PatientRegistered& patient, const std::optional<journal::OperationId>& seen);
+    /// What held before it is written anew. \returns Reason::notFound, Reason::invalidState as above; Reason::alreadyExists if it was
+    /// corrected again since.
+    Done takeBackCorrection(const recovery::PatientId& patient, const journal::OperationId& correction);
+    std::vector<journal::PatientCorrection> corrections(const recovery::PatientId& patient) const;  ///< oldest first
     /// Lets go of the draft in the same transaction. \returns as recovery::check().
     Done recordTreatment(const recovery::Treatment& treatment);
     /// A treatment being written; kept durably at every change.

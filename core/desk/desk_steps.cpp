@@ -25,6 +25,22 @@ Done Desk::noteStep(records::Step step, const std::string& by, const std::option
     return m_inside->append(records::StepTaken{step, {}, {}, by, {}, at.value_or(m_inside->now())});
 }
 
+std::optional<clock::Moment> Desk::lastBackup() const
+{
+    const auto& made = m_inside->vault.state().backups;
+    const auto own = made.find(m_inside->vault.device());
+    return own == made.end() ? std::nullopt : std::optional(own->second);
+}
+
+bool Desk::isBackupDue() const
+{
+    const auto& courses = m_inside->vault.state().courses;
+    if (std::ranges::none_of(courses, [](const auto& each) { return each.second.treatment.has_value(); }))
+        return false;
+    const auto last = lastBackup();
+    return !last || m_inside->clock.now() - last->at > backupHolds;
+}
+
 bool Desk::isStepAllowed() const { return m_inside->isAllowed(); }
 
 void Desk::setSecond(std::string name) { m_inside->second = std::move(name); }

@@ -110,6 +110,9 @@ std::string dump(const State& state)
         out.line("dose-limited", std::string("-"), *state.doseLimited);
     for (const auto& [id, patient] : state.patients)
         out.line("patient", id, patient);
+    for (const auto& [id, corrections] : state.patientCorrections)
+        for (const auto& correction : corrections)
+            out.line("patient-correction", place(correction.operation), correction.written);
     for (const auto& [name, protocol] : state.protocols)
         out.line("protocol", name, protocol);
     for (const bands::Learned& learned : state.bands.versions())

@@ -40,7 +40,31 @@ public:
     }
 
 private:
-    void take(records::PatientRegistered& body) { m_state.patients.insert_or_assign(body.patient, std::move(body)); }
+    void take(records::PatientRegistered& body)
+    {
+        const auto [place, fresh] = m_state.patients.try_emplace(body.patient, body);
+        if (fresh)
+            return;
+        records::PatientRegistered& holds = place->second;
+        auto& corrections = m_state.patientCorrections[body.patient];
+        // What its writer had in sight: the correction that it names, or what was registered. One that has not arrived: nothing.
+        std::optional<records::PatientRegistered> seen;
+        const auto& named = m_operation->supersedes;
+        if (!named)
+            seen = corrections.empty() ? holds : corrections.front().before;
+        else if (const auto found = std::ranges::find(corrections, *named, &PatientCorrection::operation); found != corrections.end())
+            seen = found->written;
+        PatientCorrection correction{holds, {}, body, m_operation->id, m_operation->entered, {}, false};
+        correction.crossed = named ? corrections.empty() || corrections.back().operation != *named : !corrections.empty();
+        const auto who = m_state.namedBefore.find(m_operation->id.device);
+        if (who != m_state.namedBefore.end() && who->second.number + 1 == m_operation->id.number)
+            correction.by = who->second.by;
+        for (const auto field : {&records::PatientRegistered::name, &records::PatientRegistered::phone, &records::PatientRegistered::language})
+            if (!seen || body.*field != (*seen).*field)
+                holds.*field = body.*field;
+        correction.after = holds;
+        corrections.push_back(std::move(correction));
+    }
 
     void take(records::TreatmentRecorded& body)
     {
@@ -149,9 +173,21 @@ private:
         course.link = std::move(body);
     }
 
-    /// These stand in the journal for whoever asks who did it; nothing follows from them.
-    void take(const records::StepTaken&) {}
-    void take(const records::WorkDone&) {}
+    /// Both stand in the journal for whoever asks who did it. Of a backup follows how old a desk's last one is.
+    void take(const records::StepTaken& body)
+    {
+        if (body.step != records::Step::backupMade)
+            return;
+        auto& made = m_state.backups.try_emplace(m_operation->id.device, body.at).first->second;
+        if (made.at < body.at.at)
+            made = body.at;
+    }
+    /// One about a course stands on that course's shelf, and is not asked for here.
+    void take(records::WorkDone& body)
+    {
+        if (body.course.isNull())
+            m_state.namedBefore.insert_or_assign(m_operation->id.device, NamedBefore{m_operation->id.number, std::move(body.by)});
+    }
 
     void take(records::RoleGiven& body)
     {
@@ -305,16 +341,7 @@ void Journal::noteChange(const recovery::CourseId& course)
 void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
 {
     if (course.isNull()) {
-        m_state.patients.clear();
-        m_state.protocols.clear();
-        m_state.protocolVersions.clear();
-        m_state.clinic.reset();
-        m_state.doseLimited.reset();
-        m_state.bands = {};
-        m_state.bandThresholds.clear();
-        m_state.words.clear();
-        m_state.roles.clear();
-        m_state.people.clear();
+        static_cast<ClinicState&>(m_state) = {};
     } else {
         m_state.courses.erase(course);
     }

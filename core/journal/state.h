@@ -20,6 +20,7 @@ struct Version {
     OperationId operation;
     clock::Moment entered;
     clock::HybridTime stamp{};  ///< with the operation, the order in which values became known
+    bool operator==(const Version&) const = default;
 };
 
 struct EntryHistory {
@@ -98,9 +99,32 @@ struct CourseState {
     std::vector<records::EntryVersion> unopened() const;
 };
 
-struct State {
-    std::map<recovery::CourseId, CourseState> courses;
+/// A later writing of a patient's name, number and language. Each field on its own: what it changed, against what its writer had
+/// in sight, holds from then on; what it left alone stays as others have corrected it.
+struct PatientCorrection {
+    records::PatientRegistered before;   ///< what held until then
+    records::PatientRegistered after;    ///< what held then
+    records::PatientRegistered written;  ///< as its writer wrote it
+    OperationId operation;
+    clock::Moment entered;
+    std::string by;        ///< empty: it is not said
+    bool crossed = false;  ///< its writer did not know of the correction before it
+    bool operator==(const PatientCorrection&) const = default;
+};
+
+/// Who does what the next operation of a device says.
+struct NamedBefore {
+    std::uint64_t number = 0;  ///< of the operation that names her; what she does bears the next one
+    std::string by;
+    bool operator==(const NamedBefore&) const = default;
+};
+
+/// What follows from the operations that belong to no course. A refolding begins it afresh as a whole, so that a member which is
+/// added here cannot be forgotten there.
+struct ClinicState {
     std::map<recovery::PatientId, records::PatientRegistered> patients;
+    std::map<recovery::PatientId, std::vector<PatientCorrection>> patientCorrections;  ///< in order; of those that were corrected alone
+    std::map<envelope::DeviceId, NamedBefore> namedBefore;     ///< the last of each desk
     std::map<std::string, records::ProtocolSigned> protocols;  ///< newest by name
     std::map<std::string, std::vector<records::ProtocolSigned>> protocolVersions;  ///< all by name, oldest first
     std::optional<records::ClinicDescribed> clinic;
@@ -110,6 +134,12 @@ struct State {
     std::map<OperationId, records::WordHandedOver> words;  ///< every word that was handed over
     std::vector<Version<records::RoleGiven>> roles;            ///< every role that was given, in order
     std::vector<Version<std::vector<std::string>>> people;     ///< whom the clinic named, in order; the last holds
+    std::map<envelope::DeviceId, clock::Moment> backups;       ///< when each desk last made one of its own vault
+    bool operator==(const ClinicState&) const = default;
+};
+
+struct State : ClinicState {
+    std::map<recovery::CourseId, CourseState> courses;
     std::size_t operations = 0;
     std::size_t unknown = 0;   ///< kept, not understood
     std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted

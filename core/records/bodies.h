@@ -57,7 +57,7 @@ enum class Kind : std::uint16_t {
 };
 inline constexpr Kind newestKind = Kind::callNoted;  ///< above: of a newer program
 
-/// Clinic only.
+/// Clinic only. Written once more for the same patient it corrects: docs/decisions/0050-a-correction-changes-what-it-changed.md.
 struct PatientRegistered {
     recovery::PatientId patient;
     std::string name;

@@ -88,6 +88,7 @@ DemoClinic::DemoClinic(int past)
     auto desk = desk::Desk::create(folder(), bytes::viewOf(passphrase), quickly, m_clock, m_zone);
     need(desk ? Done{} : Done(fail(desk.error())));
     fill(*desk, past);
+    need(desk->noteStep(records::Step::backupMade, "Dr Mara Lindqvist"));  // whoever lets seven days pass sees the notice
     auto store = mailbox::openEmbeddedStore(folder().parent_path() / "hub");
     need(store ? Done{} : Done(fail(store.error())));
     m_store = std::move(*store);
@@ -122,10 +123,7 @@ void DemoClinic::bringPhone(app::DeskProgram& program, const QString& code)
     }
 }
 
-std::filesystem::path DemoClinic::folder() const
-{
-    return std::filesystem::path(m_folder.path().toStdString()) / "desk";
-}
+std::filesystem::path DemoClinic::folder() const { return std::filesystem::path(m_folder.path().toStdString()) / "desk"; }
 
 std::unique_ptr<app::DeskProgram> DemoClinic::program(const QString& language, deskapp::CourierMaker courier)
 {

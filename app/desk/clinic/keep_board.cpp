@@ -16,6 +16,7 @@ KeepBoard::KeepBoard(Workplace& workplace, std::optional<crypto::StretchCost> co
 {
     m_pool.setMaxThreadCount(1);
     connect(&workplace, &Workplace::openChanged, this, &KeepBoard::open);
+    connect(&workplace, &Workplace::changed, this, &KeepBoard::changed);
 }
 
 KeepBoard::~KeepBoard()
@@ -60,6 +61,25 @@ QString KeepBoard::codeState() const
 {
     return vault::hasRecoveryCode(m_workplace.folder()) ? tr("There is a recovery code. It is not stored here, only on your paper.")
                                                         : tr("There is no recovery code yet: whoever loses the passphrase loses this vault.");
+}
+
+QString KeepBoard::lastBackup() const
+{
+    if (!m_workplace.isOpen()) {
+        return {};
+    }
+    const auto last = m_workplace.desk().lastBackup();
+    return last ? tr("Last backup of this desk: %1.").arg(dateText(*last)) : tr("No backup of this desk was made yet.");
+}
+
+QString KeepBoard::overdue() const
+{
+    if (!m_workplace.isOpen() || m_workplace.isDemo() || !m_workplace.desk().isBackupDue()) {
+        return {};
+    }
+    const auto last = m_workplace.desk().lastBackup();
+    return last ? tr("The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.").arg(dateText(*last))
+                : tr("There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.");
 }
 
 void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)

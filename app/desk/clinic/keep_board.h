@@ -24,6 +24,8 @@ class KeepBoard : public QObject {
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(QString codeState READ codeState NOTIFY changed FINAL)
+    Q_PROPERTY(QString lastBackup READ lastBackup NOTIFY changed FINAL)  ///< when this desk last made one; empty: locked
+    Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)        ///< that a backup is due, and why; empty: none is
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)          ///< shown once; empty otherwise
 
 public:
@@ -38,6 +40,8 @@ public:
     QString outcome() const { return m_outcome; }
     QString problem() const { return m_problem; }
     QString codeState() const;
+    QString lastBackup() const;
+    QString overdue() const;
     QString code() const { return m_code; }
 
     Q_INVOKABLE void changePassphrase(const QString& now, const QString& fresh, const QString& again);

@@ -54,7 +54,7 @@ QString whatText(const desk::Trace& trace)
 {
     switch (trace.kind) {
     case records::Kind::patientRegistered:
-        return Traces::tr("Patient registered");
+        return trace.corrected ? Traces::tr("Patient's name, number or language corrected") : Traces::tr("Patient registered");
     case records::Kind::treatmentRecorded:
         return Traces::tr("Treatment recorded");
     case records::Kind::courseOpened:

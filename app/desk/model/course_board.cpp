@@ -4,6 +4,7 @@
 #include "app/desk/model/begun.h"
 #include "app/desk/model/course_look.h"
 #include "app/desk/model/file_choice.h"
+#include "app/desk/model/patient_editor.h"
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_editor.h"
@@ -47,6 +48,9 @@ void CourseBoard::empty()
     m_course = {};
     m_name.clear();
     m_phone.clear();
+    m_patientKey.clear();
+    m_corrections.clear();
+    m_crossed.clear();
     m_messageDraft.clear();
     m_threads.clear();
     m_care.clear();
@@ -110,8 +114,15 @@ void CourseBoard::refresh()
                        QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
     m_threads.clear();
     m_care.clear();
+    m_patientKey.clear();
+    m_corrections.clear();
+    m_crossed.clear();
     if (view->state->treatment) {
         const auto& treatment = view->state->treatment->treatment;
+        m_patientKey = keyOf(treatment.patient);
+        const auto corrections = m_workplace.desk().corrections(treatment.patient);
+        m_corrections = correctionLines(corrections, now);
+        m_crossed = crossedText(corrections);
         for (const auto& row : placementRows(treatment.placements)) {
             m_threads << row.value.value<PlacementRow>().spoken;
         }

@@ -18,6 +18,9 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString key READ key NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(QString phone READ phone NOTIFY changed FINAL)
+    Q_PROPERTY(QString patientKey READ patientKey NOTIFY changed FINAL)        ///< empty: no treatment on record
+    Q_PROPERTY(QStringList corrections READ corrections NOTIFY changed FINAL)  ///< of name, number and language, the newest first
+    Q_PROPERTY(QString crossed READ crossed NOTIFY changed FINAL)              ///< two desks corrected at once; empty: no
     Q_PROPERTY(QString day READ day NOTIFY changed FINAL)
     Q_PROPERTY(QString facts READ facts NOTIFY changed FINAL)          ///< treated when, threads, protocol
     Q_PROPERTY(QStringList threads READ threads NOTIFY changed FINAL)  ///< as recorded, each with lot, expiry and volume
@@ -55,6 +58,9 @@ public:
     QString key() const { return keyOf(m_course); }
     QString name() const { return m_name; }
     QString phone() const { return m_phone; }
+    QString patientKey() const { return m_patientKey; }
+    QStringList corrections() const { return m_corrections; }
+    QString crossed() const { return m_crossed; }
     QString day() const { return m_day; }
     QString facts() const { return m_facts; }
     QStringList threads() const { return m_threads; }
@@ -119,6 +125,9 @@ private:
     recovery::CourseId m_course;
     QString m_name;
     QString m_phone;
+    QString m_patientKey;
+    QStringList m_corrections;
+    QString m_crossed;
     QString m_day;
     QString m_facts;
     QStringList m_threads;

@@ -19,6 +19,8 @@ LotBoard::LotBoard(Workplace& workplace, PracticeBoard& practice, QObject* paren
     : QObject(parent), m_workplace(workplace), m_practice(practice)
 {
     connect(&practice, &PracticeBoard::figuresChanged, this, &LotBoard::refresh);
+    // A number may be corrected while the list is called through.
+    connect(&workplace, &Workplace::changed, this, &LotBoard::refresh);
     connect(&workplace, &Workplace::openChanged, this, [this] {
         m_search.clear();
         m_chosen.clear();

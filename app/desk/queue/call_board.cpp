@@ -22,13 +22,25 @@ QString placeOf(const recovery::CourseId& course)
 CallBoard::CallBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::openChanged, this, &CallBoard::leave);
-    // A colleague may note a call while this one is being made.
+    // A colleague may note a call, or correct the number, while this one is being made.
     connect(&workplace, &Workplace::changed, this, [this] {
-        if (isShown() && m_workplace.isOpen()) {
-            tellOthers();
-            Q_EMIT changed();
+        if (!isShown() || !m_workplace.isOpen()) {
+            return;
         }
+        tellOthers();
+        if (const auto summary = m_workplace.desk().summary(m_course)) {
+            sayWho(*summary);
+        }
+        Q_EMIT changed();
     });
+}
+
+void CallBoard::sayWho(const desk::CourseSummary& summary)
+{
+    m_title = tr("Call %1", "name").arg(QString::fromStdString(summary.patientName));
+    m_phone = summary.patientPhone.empty() ? tr("No number on record") : leftToRight(summary.patientPhone);
+    const auto spoken = languageName(QString::fromStdString(summary.patientLanguage));
+    m_language = spoken.isEmpty() ? QString() : tr("Her diary is in %1.").arg(spoken);
 }
 
 void CallBoard::start(const QString& course, const QString& only)
@@ -47,10 +59,7 @@ void CallBoard::start(const QString& course, const QString& only)
         return;
     }
     m_course = id;
-    m_title = tr("Call %1", "name").arg(QString::fromStdString(view->summary.patientName));
-    m_phone = view->summary.patientPhone.empty() ? tr("No number on record") : leftToRight(view->summary.patientPhone);
-    const auto spoken = languageName(QString::fromStdString(view->summary.patientLanguage));
-    m_language = spoken.isEmpty() ? QString() : tr("Her diary is in %1.").arg(spoken);
+    sayWho(view->summary);
     m_linked = view->summary.linked;
     m_findings.clear();
     m_reasons.clear();

@@ -87,6 +87,8 @@ Q_SIGNALS:
     void noted(const ebbline::recovery::CourseId& course, const std::vector<ebbline::journal::OperationId>& acts, const QString& title);
 
 private:
+    /// Also while the panel stands: whoever is about to dial gets the number that was corrected just now.
+    void sayWho(const desk::CourseSummary& summary);
     void act(const std::vector<std::string>& findings, records::Act act, records::Outcome outcome, const QString& did);
     void note(records::Contact contact, const QString& did);
     void settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did);

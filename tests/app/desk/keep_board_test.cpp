@@ -4,6 +4,8 @@
 #include "tests/app/held_measure.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -302,4 +304,56 @@ TEST_CASE("nothing of it works on the invented clinic", "[desk][keep]")
     CHECK(program->page() != app::DeskProgram::Page::keep);
     program->keep()->makeCode(QStringLiteral("anything at all"));
     CHECK_FALSE(program->keep()->isBusy());
+}
+
+TEST_CASE("a backup older than seven days is said on every page but its own, until another one is made", "[desk][keep]")
+{
+    Keeping at;
+    REQUIRE(at.program->show(QSize(1280, 900)));
+    at.program->openQueue();
+    screens::settle(*at.program->window());
+    CHECK(at.board().lastBackup().startsWith(QStringLiteral("Last backup of this desk: ")));
+    CHECK(at.board().lastBackup().endsWith(QStringLiteral("22 March 2027.")));
+    CHECK(at.board().overdue().isEmpty());
+    CHECK(screens::named(*at.program->window(), QStringLiteral("Backup and keys")) == nullptr);
+
+    at.clinic.clock().advance(std::chrono::hours(7 * 24) + std::chrono::minutes(1));
+    at.program->workplace().settle({});
+    screens::settle(*at.program->window());
+    const auto overdue = at.board().overdue();
+    CHECK(overdue.startsWith(QStringLiteral("The last backup of this desk is of ")));
+    CHECK(overdue.contains(QStringLiteral("22 March 2027. If this computer fails")));
+    CHECK(screens::spoken(*at.program->window(), overdue) != nullptr);
+    REQUIRE(screens::press(*at.program->window(), QStringLiteral("Backup and keys")));
+    screens::settle(*at.program->window());
+    CHECK(at.program->page() == app::DeskProgram::Page::keep);
+    CHECK(screens::spoken(*at.program->window(), overdue) == nullptr);
+    CHECK(screens::spoken(*at.program->window(), at.board().lastBackup()) != nullptr);
+
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    at.wait();
+    CHECK(at.board().overdue().isEmpty());
+    CHECK(at.board().lastBackup().endsWith(QStringLiteral("29 March 2027.")));
+}
+
+TEST_CASE("a desk that never made a backup says so once there is a treatment, and an empty or invented one does not", "[desk][keep]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.freshProgram(QStringLiteral("en"));
+    REQUIRE(program->workplace().create(bytes::viewOf(screens::DemoClinic::passphrase), crypto::StretchCost{1, 8 * 1024}));
+    auto& desk = program->workplace().desk();
+    desk.setPerson("Dr Mara Lindqvist");
+    CHECK(program->keep()->overdue().isEmpty());
+    CHECK(program->keep()->lastBackup() == QStringLiteral("No backup of this desk was made yet."));
+    const auto patient = desk.registerPatient("Ines Varga", "+00 555 0101", "en");
+    REQUIRE(patient);
+    auto treatment = desk.blankTreatment(*patient);
+    treatment.placements = test::sampleTreatment().placements;
+    treatment.weightKg = 62;
+    REQUIRE(desk.recordTreatment(treatment));
+    CHECK(program->keep()->overdue().startsWith(QStringLiteral("There is no backup of this desk yet.")));
+    program->lock();
+    CHECK(program->keep()->overdue().isEmpty());
+    REQUIRE(program->workplace().openDemo());
+    CHECK(program->keep()->overdue().isEmpty());
 }

@@ -213,6 +213,21 @@ TEST_CASE("locking takes every figure away", "[desk][practice][privacy]")
     CHECK(practice.program->bands()->versions()->rowCount() == 0);
 }
 
+TEST_CASE("a number that is corrected while a lot's list is called through stands in the list", "[desk][practice][lots]")
+{
+    Practice practice;
+    auto& lots = *practice.program->lots();
+    lots.choose(QStringLiteral("QN2208"));
+    REQUIRE(lots.calls()->rowCount() > 0);
+    const auto course = lots.calls()->rows().first().value.value<deskapp::CallRow>().course;
+    practice.program->openCourse(course);
+    auto& editor = *practice.program->patient();
+    editor.open(practice.program->course()->patientKey());
+    editor.setPhone(QStringLiteral("+00 555 0199"));
+    REQUIRE(editor.save());
+    CHECK(lots.calls()->rows().first().value.value<deskapp::CallRow>().phone.contains(QStringLiteral("+00 555 0199")));
+}
+
 TEST_CASE("a lot is found however it was written, with everybody to call", "[desk][practice][lots]")
 {
     Practice practice;

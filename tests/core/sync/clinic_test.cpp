@@ -305,3 +305,41 @@ TEST_CASE("a desk with patients of its own joins no other clinic", "[sync][clini
     CHECK(applying.problem()->reason == Reason::invalidState);
     CHECK(clinic.second.isOwner());  // of its own
 }
+
+TEST_CASE("a number that one desk corrects stands at the other, and no phone is told", "[sync][clinic][patients]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    const auto patient = clinic.second.patients().front();
+    const auto atPhone = clinic.phone.vault().operations().size();
+    auto changed = patient;
+    changed.phone = "+00 555 0199";
+    REQUIRE(clinic.world.desk.correctPatient(changed, {}));
+    clinic.everybody();
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == "+00 555 0199");
+    CHECK(clinic.second.corrections(patient.patient).front().by == "Dr. Ada Lund");
+    CHECK(clinic.phone.vault().operations().size() == atPhone);
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+
+    // Both at once, from what the first correction left: each holds in what it changed.
+    const auto seen = clinic.second.corrections(patient.patient).back().operation;
+    auto here = changed, there = changed;
+    here.phone = "+00 555 0188";
+    there.name = "Inez Varga";
+    REQUIRE(clinic.world.desk.correctPatient(here, seen));
+    REQUIRE(clinic.second.correctPatient(there, seen));
+    clinic.everybody();
+    for (desk::Desk* desk : {&clinic.world.desk, &clinic.second}) {
+        CHECK(desk->summary(clinic.course)->patientPhone == "+00 555 0188");
+        CHECK(desk->summary(clinic.course)->patientName == "Inez Varga");
+        CHECK(desk->corrections(patient.patient).back().crossed);
+    }
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+
+    // A backup is of one desk's own vault.
+    REQUIRE(clinic.world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund"));
+    clinic.everybody();
+    CHECK_FALSE(clinic.world.desk.isBackupDue());
+    CHECK(clinic.second.isBackupDue());
+}

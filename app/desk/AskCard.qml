@@ -1,0 +1,52 @@
+// A question in the page, with its two answers: nothing happens before one of them.
+//
+// In   question (empty: none, and the card is gone), act and stay (what the two buttons say)
+// Out  acted, stayed
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Theme
+
+Card {
+    id: root
+
+    required property string question
+    required property string act
+    required property string stay
+    signal acted
+    signal stayed
+
+    visible: root.question.length > 0
+    implicitHeight: lines.implicitHeight + 2 * Theme.gap
+
+    ColumnLayout {
+        id: lines
+
+        x: Theme.gap
+        y: Theme.gap
+        width: parent.width - 2 * Theme.gap
+        spacing: Theme.gapSmall
+
+        Words {
+            text: root.question
+            strong: true
+            Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
+        }
+        Flow {
+            spacing: Theme.gapSmall
+            Layout.fillWidth: true
+
+            ActButton {
+                text: root.act
+                hint: root.question
+                onClicked: root.acted()
+            }
+            ActButton {
+                text: root.stay
+                primary: true
+                onClicked: root.stayed()
+            }
+        }
+    }
+}
