@@ -103,7 +103,7 @@ TEST_CASE("a thread of two products, one numbered by somebody else, and a plan f
     bare["entry"].push_back(std::move(request));
     const auto read = exchange::readBundle(bare.dump());
     REQUIRE_FALSE(read);
-    CHECK(read.error().detail.starts_with("a plan is in it"));
+    CHECK(read.error().detail.starts_with("bundle: a plan is in it"));
 }
 
 TEST_CASE("two resources under one name are refused, in capitals as well", "[exchange][fhir][errors]")
