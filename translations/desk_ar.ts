@@ -2125,6 +2125,10 @@
             <source>right after the treatment</source>
             <translation>بعد العلاج مباشرة</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>الخطة</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2406,6 +2410,70 @@
         <message>
             <source>epinephrine at entry point and along the track</source>
             <translation>إبينفرين عند نقطة الدخول وعلى طول المسار</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>المخطط: %1. الموضوع: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>تُرك من الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>ليس في الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>تغيّر موضعه: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>خلاف الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>كما خُطط.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (في الخطة %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>تُرك.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>وُضع بوصفه الخيط %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>تغيّر موضعه.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>خلاف الخطة.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>الخيط المخطط %1: %2، %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>الخطة</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1، المنتج %2</translation>
         </message>
     </context>
     <context>
@@ -4230,20 +4298,6 @@
             <translation>كان هذا الخيط منتهي الصلاحية يوم المعالجة.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>المخطط: %1. الآن: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>خلاف الخطة: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>كما خُطط.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>الرمز لا يذكر تشغيلة ولا صلاحية: اكتبهما أدناه.</translation>
         </message>
@@ -4329,6 +4383,11 @@
         <message>
             <source>At entry point and along the track</source>
             <translation>عند نقطة الدخول وعلى طول المسار</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>لم يُرسم شيء: الخيط %1 موجود هناك. وقد اختير الآن.</translation>
         </message>
     </context>
     <context>
@@ -5216,6 +5275,21 @@
         <message>
             <source>Treated</source>
             <translation>تاريخ العلاج</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1، المنتج غير معروف</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1، المنتج %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>المنتج غير معروف: %1 منها. قد يكون هذا المنتج، لذا تُذكر هنا أيضًا.</translation>
         </message>
     </context>
     <context>

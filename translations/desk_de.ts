@@ -2037,6 +2037,10 @@
             <source>right after the treatment</source>
             <translation>direkt nach der Behandlung</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>Der Plan</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2306,6 +2310,70 @@
         <message>
             <source>epinephrine at entry point and along the track</source>
             <translation>Epinephrin am Einstich und entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Geplant: %1. Gelegt: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Weggelassen: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Nicht im Plan: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Verschoben: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Anders als geplant: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Wie geplant.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (im Plan %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Weggelassen.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Gelegt als Faden %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Verschoben.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Anders als geplant.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Geplanter Faden %1: %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>Der Plan</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, Produkt %2</translation>
         </message>
     </context>
     <context>
@@ -4034,20 +4102,6 @@
             <translation>Dieser Faden war am Tag der Behandlung abgelaufen.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Geplant: %1. Jetzt: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Anders als geplant: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Wie geplant.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>Der Code nennt weder Charge noch Verfall: tippen Sie beides unten.</translation>
         </message>
@@ -4129,6 +4183,11 @@
         <message>
             <source>At entry point and along the track</source>
             <translation>Am Einstich und entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>Nichts wurde gezeichnet: Faden %1 liegt dort schon. Er ist jetzt gewählt.</translation>
         </message>
     </context>
     <context>
@@ -4956,6 +5015,21 @@
         <message>
             <source>Treated</source>
             <translation>Behandelt</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, Produkt nicht bekannt</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, Produkt %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Produkt nicht bekannt: bei %1 davon. Es kann dieses sein, darum stehen sie auch hier.</translation>
         </message>
     </context>
     <context>

@@ -2037,6 +2037,10 @@
             <source>right after the treatment</source>
             <translation>justo después del tratamiento</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>El plan</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2306,6 +2310,70 @@
         <message>
             <source>epinephrine at entry point and along the track</source>
             <translation>epinefrina en el punto de entrada y en el trayecto</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Previstos: %1. Colocados: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Omitidos: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Fuera del plan: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Desplazados: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Distintos de lo previsto: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Según lo previsto.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (en el plan %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Omitido.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Colocado como hilo %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Desplazado.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Distinto de lo previsto.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Hilo previsto %1: %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>El plan</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, producto %2</translation>
         </message>
     </context>
     <context>
@@ -4034,20 +4102,6 @@
             <translation>Este hilo estaba caducado el día del tratamiento.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Previstos: %1. Ahora: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Distintos de lo previsto: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Según lo previsto.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>El código no indica lote ni caducidad: tecléelos abajo.</translation>
         </message>
@@ -4129,6 +4183,11 @@
         <message>
             <source>At entry point and along the track</source>
             <translation>En el punto de entrada y en el trayecto</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>No se dibujó nada: el hilo %1 ya está ahí. Ahora está elegido.</translation>
         </message>
     </context>
     <context>
@@ -4956,6 +5015,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamiento</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, producto no conocido</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, producto %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Producto no conocido: en %1 de ellos. Puede ser este, por eso también figuran aquí.</translation>
         </message>
     </context>
     <context>

@@ -2037,6 +2037,10 @@
             <source>right after the treatment</source>
             <translation>juste après le traitement</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>Le plan</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2306,6 +2310,70 @@
         <message>
             <source>epinephrine at entry point and along the track</source>
             <translation>adrénaline au point d’entrée et le long du trajet</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Prévu : %1. Posé : %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Non posé : %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Hors du plan : %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Déplacé : %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Différent du plan : %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Conforme au plan.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (%2 dans le plan)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Non posé.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Posé : fil %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Déplacé.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Différent du plan.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Fil prévu %1 : %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>Le plan</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, produit %2</translation>
         </message>
     </context>
     <context>
@@ -4034,20 +4102,6 @@
             <translation>Ce fil était périmé le jour du traitement.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Prévu : %1. Maintenant : %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Différent du plan : %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Conforme au plan.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>Le code n’indique ni lot ni péremption : tapez-les ci-dessous.</translation>
         </message>
@@ -4129,6 +4183,11 @@
         <message>
             <source>At entry point and along the track</source>
             <translation>Au point d’entrée et le long du trajet</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>Rien n’a été tracé : le fil %1 s’y trouve déjà. Il est choisi maintenant.</translation>
         </message>
     </context>
     <context>
@@ -4956,6 +5015,21 @@
         <message>
             <source>Treated</source>
             <translation>Traité le</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, produit non connu</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, produit %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Produit non connu : pour %1 d’entre eux. Ce peut être celui-ci, ils figurent donc aussi ici.</translation>
         </message>
     </context>
     <context>

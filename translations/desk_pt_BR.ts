@@ -2037,6 +2037,10 @@
             <source>right after the treatment</source>
             <translation>logo após o tratamento</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>O plano</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2306,6 +2310,70 @@
         <message>
             <source>epinephrine at entry point and along the track</source>
             <translation>epinefrina no ponto de entrada e no trajeto</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Planejado: %1. Colocado: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Deixado de fora: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Fora do plano: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Deslocado: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Diferente do planejado: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Como planejado.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (no plano %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Deixado de fora.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Colocado como fio %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Deslocado.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Diferente do planejado.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Fio planejado %1: %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>O plano</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, produto %2</translation>
         </message>
     </context>
     <context>
@@ -4034,20 +4102,6 @@
             <translation>Este fio estava vencido no dia do tratamento.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Planejado: %1. Agora: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Diferente do planejado: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Como planejado.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>O código não indica lote nem validade: digite-os abaixo.</translation>
         </message>
@@ -4129,6 +4183,11 @@
         <message>
             <source>At entry point and along the track</source>
             <translation>No ponto de entrada e no trajeto</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>Nada foi desenhado: o fio %1 já está ali. Ele está escolhido agora.</translation>
         </message>
     </context>
     <context>
@@ -4956,6 +5015,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamento</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, produto não conhecido</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, produto %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Produto não conhecido: em %1 deles. Pode ser este, por isso também constam aqui.</translation>
         </message>
     </context>
     <context>

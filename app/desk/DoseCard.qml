@@ -98,8 +98,9 @@ Card {
         }
         Words {
             visible: text.length > 0
+            objectName: "trackNote"
             text: root.ready ? root.editor.doseTracks : ""
-            color: Theme.callNow
+            soft: true
             Layout.fillWidth: true
         }
         Words {

@@ -69,6 +69,13 @@ ColumnLayout {
         ActButton { text: qsTr("Remove"); quiet: true; enabled: root.ready && root.editor.selected > 0; onClicked: root.editor.removeSelected() }
     }
     Words {
+        objectName: "mirrorSaid"
+        visible: text.length > 0
+        text: root.ready ? root.editor.mirrorSaid : ""
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    Words {
         text: qsTr("Hatched: the zone that moves with speech and chewing, and the notch of the jaw. Common practice, no source.")
         small: true
         soft: true

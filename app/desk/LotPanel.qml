@@ -40,8 +40,8 @@ ColumnLayout {
 
                 text: qsTr("%1 · %2").arg(row.lot).arg(row.courses)
                 hint: row.outcomes
-                primary: row.lot === root.lots.chosen
-                onClicked: root.lots.choose(row.lot)
+                primary: row.key === root.lots.chosen
+                onClicked: root.lots.choose(row.key)
             }
         }
     }

@@ -172,8 +172,9 @@ ColumnLayout {
     Words {
         visible: text.length > 0
         text: root.ready ? root.editor.doseTracks : ""
+        objectName: "trackNote"
         small: true
-        color: Theme.callNow
+        soft: true
         Layout.fillWidth: true
     }
 }

@@ -73,7 +73,9 @@ Result<std::vector<learning::PastCourse>> pastCourses(const std::vector<exchange
             course.technique = "mixed";
         if (row.zone)
             addOnce(course.zones, recovery::word(*row.zone));
-        addOnce(course.lots, row.lot);
+        // The table names no product.
+        if (const learning::PackLot lot{row.lot}; !lot.printed.empty() && std::ranges::find(course.lots, lot) == course.lots.end())
+            course.lots.push_back(lot);
     }
     for (const exchange::RiskRow& row : risks) {
         const auto found = place.find(row.course);

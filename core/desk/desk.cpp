@@ -2,6 +2,7 @@
 
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
+#include "core/recovery/plan.h"
 
 #include <algorithm>
 
@@ -134,11 +135,15 @@ Done Desk::recordTreatment(const recovery::Treatment& treatment)
 {
     if (const Done may = m_inside->needsTask(records::Task::treat); !may)
         return may;
-    if (const Done checked = recovery::check(treatment); !checked)
+    records::TreatmentRecorded body{treatment};
+    if (const auto kept = plan(treatment.course))
+        body.treatment.planned = recovery::plannedOf(kept->placements);
+    if (const Done checked = recovery::check(body.treatment); !checked)
         return checked;
     if (!m_inside->vault.state().patients.contains(treatment.patient))
         return fail(Reason::notFound, "treatment: the patient is not registered");
-    return m_inside->appendNamed(records::Task::treat, treatment.course, records::TreatmentRecorded{treatment}, {draftName});
+    const std::string keptPlan = planName(treatment.course);
+    return m_inside->appendNamed(records::Task::treat, treatment.course, body, {draftName, keptPlan});
 }
 
 std::optional<recovery::Treatment> Desk::draft() const
@@ -157,6 +162,10 @@ Done Desk::keepDraft(const recovery::Treatment& treatment)
 
 Done Desk::discardDraft()
 {
+    // The plan was for what will not be recorded.
+    if (const auto begun = draft())
+        if (const Done dropped = discardPlan(begun->course); !dropped)
+            return dropped;
     return m_inside->vault.keep(draftName, {});
 }
 

@@ -82,13 +82,13 @@ public:
     /// corrected again since.
     Done takeBackCorrection(const recovery::PatientId& patient, const journal::OperationId& correction);
     std::vector<journal::PatientCorrection> corrections(const recovery::PatientId& patient) const;  ///< oldest first
-    /// Lets go of the draft in the same transaction. \returns as recovery::check().
+    /// With the plan that is kept beside it, if there is one. Lets go of draft and plan in the same transaction. \returns as recovery::check().
     Done recordTreatment(const recovery::Treatment& treatment);
     /// A treatment being written; kept durably at every change.
     std::optional<recovery::Treatment> draft() const;
     Done keepDraft(const recovery::Treatment& treatment);
-    Done discardDraft();
-    /// What was planned before the patient lay down, beside what was done; kept on this computer.
+    Done discardDraft();  ///< and the plan that was kept for it
+    /// What was planned before the patient lay down; kept on this computer until the treatment is recorded with it.
     std::optional<recovery::Treatment> plan(const recovery::CourseId& course) const;
     Done keepPlan(const recovery::Treatment& treatment);
     Done discardPlan(const recovery::CourseId& course);

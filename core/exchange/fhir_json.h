@@ -12,6 +12,7 @@ using Json = nlohmann::ordered_json;
 
 inline constexpr std::string_view loinc = "http://loinc.org";
 inline constexpr std::string_view ucum = "http://unitsofmeasure.org";
+inline constexpr std::string_view gs1 = "http://hl7.org/fhir/NamingSystem/gs1-di";
 inline constexpr std::string_view consentScope = "http://terminology.hl7.org/CodeSystem/consentscope";
 inline constexpr std::string_view dataOperation = "http://terminology.hl7.org/CodeSystem/v3-DataOperation";
 inline constexpr std::string_view participant = "http://terminology.hl7.org/CodeSystem/provenance-participant-type";

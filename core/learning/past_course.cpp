@@ -74,12 +74,14 @@ std::vector<std::string> zonesOf(const recovery::Treatment& treatment)
     return zones;
 }
 
-std::vector<std::string> lotsOf(const recovery::Treatment& treatment)
+std::vector<PackLot> lotsOf(const recovery::Treatment& treatment)
 {
-    std::vector<std::string> lots;
-    for (const recovery::Placement& placement : treatment.placements)
-        if (!placement.lot.empty() && std::find(lots.begin(), lots.end(), placement.lot) == lots.end())
-            lots.push_back(placement.lot);
+    std::vector<PackLot> lots;
+    for (const recovery::Placement& placement : treatment.placements) {
+        PackLot lot{placement.lot, placement.article.value_or(std::string())};
+        if (!lot.printed.empty() && std::find(lots.begin(), lots.end(), lot) == lots.end())
+            lots.push_back(std::move(lot));
+    }
     return lots;
 }
 

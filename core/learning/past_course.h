@@ -32,13 +32,20 @@ struct Outcome {
     std::vector<std::string> kinds;  ///< words; may be empty in a complicated course
 };
 
+/// A lot as one or more threads of a course had it.
+struct PackLot {
+    std::string printed;     ///< as written down
+    std::string article{};   ///< the product's trade item number (recovery::isArticle()); empty: not known
+    bool operator==(const PackLot&) const = default;
+};
+
 struct PastCourse {
     std::string name;                ///< of the course, e.g. its id; never of a patient
     clock::Moment treated;
     std::string clinic;              ///< empty: one's own
     std::string technique;           ///< empty: unknown
     std::vector<std::string> zones;  ///< words, each once
-    std::vector<std::string> lots;   ///< as printed
+    std::vector<PackLot> lots;
     std::optional<Outcome> outcome;  ///< empty: not known. It is left out, and never taken for a good one
     std::optional<double> risk;      ///< of a complication, known beforehand, 0 < risk < 1
     bands::TaughtCourse days;        ///< scores, a value a day and stream
@@ -54,7 +61,7 @@ std::string techniqueOf(const recovery::Treatment& treatment);
 std::string groupOf(const recovery::Treatment& treatment, Way way);
 /// Words of the zones, in the order of the enumeration, each once.
 std::vector<std::string> zonesOf(const recovery::Treatment& treatment);
-/// As printed, in the order of the placements, each once; placements without a lot are left out.
-std::vector<std::string> lotsOf(const recovery::Treatment& treatment);
+/// In the order of the placements, each once; placements without a lot are left out.
+std::vector<PackLot> lotsOf(const recovery::Treatment& treatment);
 
 }  // namespace ebbline::learning

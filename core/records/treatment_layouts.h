@@ -44,9 +44,9 @@ inline std::uint16_t formOf(const recovery::Treatment& t)
 {
     const auto redone = [](const recovery::Placement& placement) { return placement.redone.has_value(); };
     const auto brought = [](const recovery::Placement& placement) {
-        return placement.instrument || placement.instrumentLengthMm || placement.epinephrineAt;
+        return placement.instrument || placement.instrumentLengthMm || placement.epinephrineAt || placement.article;
     };
-    if (std::ranges::any_of(t.placements, brought))
+    if (!t.planned.empty() || std::ranges::any_of(t.placements, brought))
         return newestTreatmentForm;
     if (t.otherwiseMg)
         return 3;
@@ -73,7 +73,8 @@ void redoneField(Archive& archive, recovery::Treatment& t)
 }
 
 /// Form 2: who placed the threads, and those that were redone. Form 3: the lidocaine given otherwise, always. Form 4: the
-/// same where it is written down, and of each thread the instrument and where it had epinephrine.
+/// same where it is written down, of each thread the instrument, where it had epinephrine and which product its lot is of, and
+/// the threads of the plan, each with its instrument.
 template <typename Archive>
 void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
 {
@@ -89,7 +90,10 @@ void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
     if (form >= 4) {
         archive(t.otherwiseMg);
         for (recovery::Placement& p : t.placements)
-            archive(p.instrument, p.instrumentLengthMm, p.epinephrineAt);
+            archive(p.instrument, p.instrumentLengthMm, p.epinephrineAt, p.article);
+        archive(t.planned);
+        for (recovery::Placement& p : t.planned)
+            archive(p.instrument, p.instrumentLengthMm);
     }
     // One body, one form: what comes back from it is signed and hashed.
     if constexpr (!saving<Archive>)

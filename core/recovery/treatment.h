@@ -87,6 +87,8 @@ struct Placement {
     std::optional<Instrument> instrument{};          ///< whose gauge `gauge` is; empty: not said
     std::optional<int> instrumentLengthMm{};         ///< of needle or cannula, mm, 10..500; empty: not said
     std::optional<EpinephrineAt> epinephrineAt{};    ///< empty: not said
+    /// Which product the lot is of: the pack's trade item number, 14 digits, isArticle(); only with a lot. Empty: not known.
+    std::optional<std::string> article{};
 
     bool operator==(const Placement&) const = default;
 };
@@ -124,6 +126,8 @@ struct Treatment {
     /// Lidocaine given otherwise than in `anaesthetic`, mg, 0..maximumOtherwiseMg: nerve blocks with another
     /// solution, other strengths. Empty: not written down, as in every treatment of an older program.
     std::optional<double> otherwiseMg{};
+    /// What was planned before the patient lay down, each as asPlanned(), 0..60; empty: no plan was kept.
+    std::vector<Placement> planned{};
 
     bool operator==(const Treatment&) const = default;
 };
@@ -132,6 +136,12 @@ struct Treatment {
 /// field and, for placements, their number counted from 1.
 Done check(const Treatment& treatment);
 Done check(const Placement& placement);
+
+/// 14 digits of which the last one checks the others. Source: GS1 General Specifications, section 7.9, from memory.
+bool isArticle(std::string_view digits);
+
+/// A thread as a plan has it: what its pack said, what was injected for it and that it was redone belong to what was done.
+Placement asPlanned(const Placement& placement);
 
 /// The same thread on the other side: points mirrored about the middle of the front view, an
 /// oblique view exchanged for the other. What was redone on one side was not by that on the other.

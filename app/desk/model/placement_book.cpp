@@ -94,9 +94,31 @@ int PlacementBook::duplicate(int number)
     return static_cast<int>(m_now.size());
 }
 
+namespace {
+
+/// The place of a thread that lies where this one would lie mirrored; which side it was said to be of does not matter to the eye.
+auto whereMirrored(const std::vector<recovery::Placement>& all, const recovery::Placement& placement)
+{
+    const auto twin = recovery::mirrored(placement);
+    return std::find_if(all.begin(), all.end(), [&](const recovery::Placement& other) {
+        return other.view == twin.view && other.entry == twin.entry && other.end == twin.end;
+    });
+}
+
+}  // namespace
+
+int PlacementBook::twinOf(int number) const
+{
+    if (!exists(number)) {
+        return 0;
+    }
+    const auto found = whereMirrored(m_now, m_now[static_cast<std::size_t>(number - 1)]);
+    return found == m_now.end() ? 0 : static_cast<int>(found - m_now.begin()) + 1;
+}
+
 int PlacementBook::mirror(int number)
 {
-    if (!exists(number) || isFull()) {
+    if (!exists(number) || isFull() || twinOf(number) > 0) {
         return 0;
     }
     remember();
@@ -108,12 +130,8 @@ int PlacementBook::mirrorAll()
 {
     Placements twins;
     for (const auto& placement : m_now) {
-        const auto twin = recovery::mirrored(placement);
-        const auto there = [&](const recovery::Placement& other) {
-            return other.side == twin.side && other.view == twin.view && other.entry == twin.entry && other.end == twin.end;
-        };
-        if (std::none_of(m_now.begin(), m_now.end(), there) && m_now.size() + twins.size() < mostPlacements) {
-            twins.push_back(twin);
+        if (whereMirrored(m_now, placement) == m_now.end() && m_now.size() + twins.size() < mostPlacements) {
+            twins.push_back(recovery::mirrored(placement));
         }
     }
     if (!twins.empty()) {

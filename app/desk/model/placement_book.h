@@ -30,7 +30,9 @@ public:
     void remove(int number);
     /// The same thread once more, a little lower. \returns its number, 0 if there is none.
     int duplicate(int number);
-    /// The same thread on the other side. \returns its number, 0 if there is none.
+    /// The thread that lies where that one would on the other side, be it itself on the midline. \returns its number, 0 if there is none.
+    int twinOf(int number) const;
+    /// The same thread on the other side. \returns its number, 0 if there is none, or one lies there already.
     int mirror(int number);
     /// Mirrors each placement whose twin on the other side is missing. \returns how many.
     int mirrorAll();

@@ -315,11 +315,6 @@ void TreatmentEditor::duplicateSelected()
     placed(m_book.duplicate(m_selected));
 }
 
-void TreatmentEditor::mirrorSelected()
-{
-    placed(m_book.mirror(m_selected));
-}
-
 void TreatmentEditor::mirrorAll()
 {
     if (m_book.mirrorAll() > 0) {

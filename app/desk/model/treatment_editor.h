@@ -6,6 +6,7 @@
 #include "app/desk/model/dose_words.h"
 #include "app/desk/model/placement_book.h"
 #include "app/desk/model/row_list.h"
+#include "app/desk/model/treatment_row_types.h"
 #include "app/desk/model/workplace.h"
 #include "app/face/face_paint.h"
 #include "core/exchange/gs1.h"
@@ -15,66 +16,6 @@
 #include <QtQml/qqmlregistration.h>
 
 namespace ebbline::deskapp {
-
-struct PatientRow {
-    Q_GADGET
-    QML_VALUE_TYPE(patientRow)
-    Q_PROPERTY(QString key MEMBER key)
-    Q_PROPERTY(QString name MEMBER name)
-    Q_PROPERTY(QString phone MEMBER phone)
-
-public:
-    QString key;
-    QString name;
-    QString phone;
-    bool operator==(const PatientRow&) const = default;
-};
-
-struct PlacementRow {
-    Q_GADGET
-    QML_VALUE_TYPE(placementRow)
-    Q_PROPERTY(int number MEMBER number)
-    Q_PROPERTY(QString side MEMBER side)
-    Q_PROPERTY(bool isLeft MEMBER isLeft)
-    Q_PROPERTY(QString zone MEMBER zone)
-    Q_PROPERTY(QString ending MEMBER ending)
-    Q_PROPERTY(QString thread MEMBER thread)
-    Q_PROPERTY(QString lot MEMBER lot)
-    Q_PROPERTY(QString volume MEMBER volume)
-    Q_PROPERTY(QString epinephrine MEMBER epinephrine)  ///< where; empty if it is not said
-    Q_PROPERTY(QString caution MEMBER caution)  ///< empty if nothing asks for care
-    Q_PROPERTY(QString spoken MEMBER spoken)
-
-public:
-    int number = 0;
-    QString side;
-    bool isLeft = true;
-    QString zone;
-    QString ending;
-    QString thread;
-    QString lot;
-    QString volume;
-    QString epinephrine;
-    QString caution;
-    QString spoken;
-    bool operator==(const PlacementRow&) const = default;
-};
-
-struct BaselineRow {
-    Q_GADGET
-    QML_VALUE_TYPE(baselineRow)
-    Q_PROPERTY(int symptom MEMBER symptom)
-    Q_PROPERTY(QString name MEMBER name)
-    Q_PROPERTY(int left MEMBER left)    ///< score points; -1: not scored
-    Q_PROPERTY(int right MEMBER right)
-
-public:
-    int symptom = 1;
-    QString name;
-    int left = -1;
-    int right = -1;
-    bool operator==(const BaselineRow&) const = default;
-};
 
 class TreatmentEditor : public QObject {
     Q_OBJECT
@@ -106,6 +47,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QStringList packReadings READ packReadings NOTIFY changed FINAL) ///< to choose from, where that code can mean several
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
+    Q_PROPERTY(QString mirrorSaid READ mirrorSaid NOTIFY changed FINAL)       ///< why the last mirroring drew nothing; empty: it drew
     // The selected placement.
     Q_PROPERTY(int side READ side WRITE setSide NOTIFY changed FINAL)            ///< recovery::Side
     Q_PROPERTY(int zone READ zone WRITE setZone NOTIFY changed FINAL)            ///< recovery::Zone
@@ -207,6 +149,7 @@ public:
     bool isPlanned() const { return m_plan.has_value(); }
     QList<face::Track> planTracks() const;
     QString planText() const;
+    QString mirrorSaid() const { return m_mirrorSaid; }
     QString packProblem() const { return m_packProblem; }
     QStringList packReadings() const;
     bool canUndo() const { return !m_before.empty(); }
@@ -321,6 +264,7 @@ public:
     Q_INVOKABLE void choose(int number);
     Q_INVOKABLE void removeSelected();
     Q_INVOKABLE void duplicateSelected();
+    /// The thread that lies there already is chosen instead, and mirrorSaid() says so.
     Q_INVOKABLE void mirrorSelected();
     Q_INVOKABLE void mirrorAll();
     Q_INVOKABLE void undo();
@@ -330,7 +274,7 @@ public:
     /// What is drawn now is the plan; it stays as it is while the treatment is changed.
     Q_INVOKABLE void keepAsPlan();
     Q_INVOKABLE void dropPlan();
-    /// The code on a pack, scanned or typed: its lot and expiry go to the chosen thread, and to those drawn next.
+    /// The code on a pack, scanned or typed: its product, lot and expiry go to the chosen thread, and to those drawn next.
     /// \returns false and says why in packProblem().
     Q_INVOKABLE bool takePackCode(const QString& text);
     /// `index` of packReadings(): what the pack says.
@@ -350,7 +294,7 @@ private:
     void placeEpinephrine(std::size_t first, std::size_t end, int at);
     void takePack(const exchange::PackCode& code);
     void forgetPack();
-    /// What a code said was said of the thread that was selected then.
+    /// What a code or a mirroring said was said of the thread that was selected then.
     void select(int number);
     void placed(int number);
     void touched();
@@ -377,6 +321,7 @@ private:
     std::vector<recovery::Treatment> m_before;  ///< to undo, oldest first
     std::vector<recovery::Treatment> m_after;
     std::optional<recovery::Treatment> m_plan;
+    QString m_mirrorSaid;
     QString m_packProblem;
     std::vector<exchange::PackCode> m_packReadings;
     When m_when = When::unsaid;

@@ -151,6 +151,9 @@ void TreatmentEditor::setLot(const QString& lot)
 {
     auto placement = current();
     placement.lot = lot.toStdString();
+    if (placement.lot != current().lot) {
+        placement.article.reset();  // it was that of the pack with the other lot
+    }
     changeCurrent(placement);
 }
 

@@ -3,6 +3,7 @@
 #include "app/charts/curve_words.h"
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/dose_words.h"
+#include "app/desk/model/plan_words.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/words.h"
 #include "app/face/placement_hint.h"
@@ -71,7 +72,10 @@ QString epinephrineText(const recovery::Placement& placement)
 
 QString lotText(const recovery::Placement& placement)
 {
-    const auto lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
+    auto lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
+    if (placement.article) {
+        lot = Treatment::tr("%1, product %2", "lot, number of the product as on the pack").arg(lot, leftToRight(*placement.article));
+    }
     return placement.expiry ? Treatment::tr("%1, expiry %2", "lot, date as on the pack").arg(lot, leftToRight(*placement.expiry)) : lot;
 }
 
@@ -146,6 +150,9 @@ QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::L
     }
     for (const auto& [label, value] : careFacts(treatment)) {
         lines << Treatment::tr("%1: %2", "label, value").arg(label, value);
+    }
+    if (const auto plan = planLines(treatment); !plan.isEmpty()) {
+        lines << Treatment::tr("%1: %2", "label, value").arg(Treatment::tr("The plan"), plan.first()) << plan.mid(1);
     }
     if (!treatment.note.empty()) {
         lines << QString::fromStdString(treatment.note);

@@ -29,7 +29,7 @@ QString instrumentName(recovery::Instrument instrument);
 QString instrumentText(const recovery::Placement& placement);
 /// "epinephrine at the entry point", "no epinephrine"; empty if it is not said.
 QString epinephrineText(const recovery::Placement& placement);
-/// "lot AB-12, expiry 2028-06-30": as on the pack, also where there is none.
+/// "lot AB-12, product 09506000134352, expiry 2028-06-30": as on the pack, also where there is none.
 QString lotText(const recovery::Placement& placement);
 /// "Taken out and placed anew", "One more along the same track".
 QString redoingName(recovery::Redoing how);
@@ -45,7 +45,7 @@ QString otherwiseText(const std::optional<double>& milligrams);
 QString ratioText(int oneIn);
 /// What was done, agreed and seen beside the threads, each with its label: dressings, weight, consent.
 QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment);
-/// The same and the anaesthetic against the clinic's limits, a line each, with the note.
+/// The same and the anaesthetic against the clinic's limits, a line each, with the plan and the note.
 QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::Limits& limits);
 /// What asks for care about where it runs; empty if nothing does. Common practice, no source.
 QString cautionText(const recovery::Placement& placement);

@@ -5,6 +5,7 @@
 #include "app/desk/model/curve_board.h"
 #include "app/desk/model/dose_words.h"
 #include "app/desk/model/follow_up_editor.h"
+#include "app/desk/model/plan_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
@@ -44,6 +45,7 @@ void addTreatment(SheetContent& sheet, const recovery::Treatment& treatment, con
             sheet.anaesthetic << line;
         }
     }
+    sheet.plan = planLines(treatment);
     sheet.note = QString::fromStdString(treatment.note);
     for (const auto& [label, value] : careFacts(treatment)) {
         sheet.facts.append({label, value});
@@ -145,7 +147,7 @@ QString SheetContent::asText() const
     for (const auto& placement : placements) {
         lines << placement.spoken;
     }
-    lines << anaesthetic << note;
+    lines << plan << anaesthetic << note;
     for (const auto& curve : curves) {
         lines << curve.left.sentence << curve.right.sentence;
     }

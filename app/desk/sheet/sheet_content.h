@@ -31,6 +31,7 @@ struct SheetContent {
     QList<face::Track> tracks;
     QList<PlacementRow> placements;
     QStringList anaesthetic;
+    QStringList plan;             ///< what was planned and what became of it; empty: no plan was kept
     QString note;
     QList<SheetCurves> curves;    ///< symptoms that have at least one score
     QList<charts::Event> events;

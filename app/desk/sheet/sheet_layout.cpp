@@ -99,6 +99,12 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     table({Sheet::tr("No."), Sheet::tr("Side"), Sheet::tr("Zone"), Sheet::tr("Ends"), Sheet::tr("Thread"), Sheet::tr("Lot, expiry"),
            Sheet::tr("Anaesthetic")},
           {0.05, 0.08, 0.13, 0.17, 0.25, 0.18, 0.14}, rows);
+    if (!m_content.plan.isEmpty()) {
+        heading(Sheet::tr("The plan"));
+        for (const auto& line : m_content.plan) {
+            paragraph(line, m_body);
+        }
+    }
     heading(Sheet::tr("Local anaesthetic"));
     paragraph(m_content.anaesthetic.join(QStringLiteral(" · ")), m_body);
     if (!m_content.note.isEmpty()) {

@@ -280,7 +280,7 @@ TEST_CASE("the plan stays as it was while marks change, and says what differs", 
     editor.move(1, {310, 190}, {252, 262});
     editor.draw({300, 190}, {230, 330});
     CHECK(editor.planTracks().size() == 2);
-    CHECK(editor.planText() == QLatin1String("Planned: 2. Now: 3. Otherwise than planned: 1."));
+    CHECK(editor.planText() == QLatin1String("Planned: 2. Placed: 3. Not in the plan: 3. Moved: 1."));
     open.program->openQueue();
     open.program->openTreatment();
     CHECK(editor.isPlanned());
@@ -299,6 +299,7 @@ TEST_CASE("a scanned pack gives lot and expiry to the thread, and nonsense gives
     editor.draw({296, 170}, {252, 262});
     CHECK(editor.takePackCode(QStringLiteral("(01)09506000134352(17)290630(10)TH-4417")));
     CHECK(editor.lot() == QLatin1String("TH-4417"));
+    CHECK(editor.treatment().placements.back().article == "09506000134352");
     CHECK(editor.expiry() == QLatin1String("2029-06-30"));
     CHECK_FALSE(editor.takePackCode(QStringLiteral("(01)09506000134353(17)300630(10)TH-9999")));
     CHECK(editor.lot() == QLatin1String("TH-4417"));

@@ -67,6 +67,25 @@ TEST_CASE("mirroring adds the same thread on the other side", "[desk][placements
     CHECK(twin.entry.x == 124);
 }
 
+TEST_CASE("mirroring lays no second thread where one lies, neither on the first one nor on the midline", "[desk][placements]")
+{
+    PlacementBook book;
+    book.draw(ChartView::front, {296, 170}, {256, 256});
+    CHECK(book.twinOf(1) == 0);
+    REQUIRE(book.mirror(1) == 2);
+    CHECK(book.mirror(2) == 0);
+    CHECK(book.mirror(1) == 0);
+    CHECK(book.twinOf(2) == 1);
+    CHECK(book.twinOf(1) == 2);
+    CHECK(book.twinOf(3) == 0);
+
+    book.draw(ChartView::front, {200, 480}, {200, 540});
+    CHECK(book.twinOf(3) == 3);
+    CHECK(book.mirror(3) == 0);
+    CHECK(book.mirrorAll() == 0);
+    CHECK(book.placements().size() == 3);
+}
+
 TEST_CASE("mirroring all adds only the twins that are missing", "[desk][placements]")
 {
     PlacementBook book;

@@ -84,9 +84,9 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     const auto course = clinic.course("Petra Halden");
     const auto before = program->workplace().state().courses.at(course).treatment->treatment;
     // Written out, so that a field that is added one day is seen here.
-    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise] = before;
+    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise, planned] = before;
     REQUIRE_FALSE(placements.empty());
-    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone, instrument, instrumentLength, epinephrineAt] = placements.front();
+    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone, instrument, instrumentLength, epinephrineAt, article] = placements.front();
     const auto& [drug, percent, epinephrine, bicarbonate, extra] = anaesthetic;
     using Change = std::function<void(recovery::Treatment&)>;
     const std::vector<std::pair<const char*, Change>> changes{
@@ -107,6 +107,9 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
         {"instrument", [](auto& t) { t.placements[0].instrument = recovery::Instrument::bluntCannula; }},
         {"instrument's length", [](auto& t) { t.placements[0].instrumentLengthMm = 90; }},
         {"epinephrine", [](auto& t) { t.placements[0].epinephrineAt = recovery::EpinephrineAt::nowhere; }},
+        {"product", [](auto& t) { t.placements[0].lot = "TH-9"; t.placements[0].article = "09506000134352"; }},
+        {"another product", [](auto& t) { t.placements[0].lot = "TH-9"; t.placements[0].article = "09506000134369"; }},
+        {"plan", [](auto& t) { t.planned = {recovery::asPlanned(t.placements[0])}; }},
         {"drug", [&](auto& t) { t.anaesthetic.drug = drug == recovery::Drug::lidocaine ? recovery::Drug::lidocaineWithEpinephrine : recovery::Drug::lidocaine;
                                 t.anaesthetic.epinephrineOneIn = epinephrine == 0 ? 200'000 : 0; }},
         {"percent", [&](auto& t) { t.anaesthetic.percent = percent + 0.5; }},
@@ -131,6 +134,8 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     CHECK_FALSE(instrument);
     CHECK_FALSE(instrumentLength);
     CHECK_FALSE(epinephrineAt);
+    CHECK_FALSE(article);
+    CHECK(planned.empty());
     CHECK_FALSE(otherwise);
     CHECK_FALSE(patient.isNull());
     CHECK(at == before.at);

@@ -1,4 +1,6 @@
-// Needle or cannula, and where the anaesthetic held epinephrine: thread by thread, and for all at once.
+// Needle or cannula, and where the anaesthetic held epinephrine: thread by thread, and for all at once; the plan beside it.
+#include "app/desk/model/words.h"
+#include "app/desk/sheet/sheet_content.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -171,4 +173,88 @@ TEST_CASE("another needle differs from the plan, what was injected is no part of
     CHECK(editor.planText() == asPlanned);
     editor.setInstrument(2);
     CHECK(editor.planText().contains(QLatin1String("Otherwise than planned: 2.")));
+}
+
+TEST_CASE("the plan is recorded with the treatment, stands beside it, and is kept apart no longer", "[desk][treatment][plan]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    for (const double across : {280.0, 264.0}) {
+        editor.draw({across, 190}, {across - 40, 282});
+        editor.mirrorSelected();
+    }
+    editor.keepAsPlan();
+    editor.choose(1);
+    editor.removeSelected();
+    CHECK(editor.planText() == QLatin1String("Planned: 6. Placed: 5. Left out: 1."));
+    const auto course = editor.treatment().course;
+    REQUIRE(editor.missing().isEmpty());
+    editor.save();
+
+    auto& desk = program->workplace().desk();
+    CHECK_FALSE(desk.plan(course));
+    const auto view = desk.course(course);
+    REQUIRE(view);
+    CHECK(view->state->treatment->treatment.planned.size() == 6);
+    program->openCourse(deskapp::keyOf(course));
+    const auto care = program->course()->care();
+    CHECK(care.contains(QLatin1String("The plan: Planned: 6. Placed: 5. Left out: 1.")));
+    CHECK(care.filter(QLatin1String("Planned thread 1: ")).join(u' ').endsWith(QLatin1String("Left out.")));
+    CHECK(care.filter(QLatin1String("Planned thread 2: ")).join(u' ').endsWith(QLatin1String("Placed as thread 1.")));
+    const auto sheet = deskapp::sheetOf(program->workplace(), course);
+    REQUIRE(sheet);
+    CHECK(sheet->plan.size() == 7);
+    CHECK(sheet->asText().contains(sheet->plan.last()));
+}
+
+TEST_CASE("a draft that is given up takes its plan along", "[desk][treatment][plan]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    editor.keepAsPlan();
+    const auto course = editor.treatment().course;
+    REQUIRE(program->workplace().desk().plan(course));
+    editor.startOver();
+    CHECK_FALSE(program->workplace().desk().plan(course));
+    CHECK_FALSE(editor.isPlanned());
+}
+
+TEST_CASE("mirroring a thread whose twin is there chooses the twin and says so", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    CHECK(editor.mirrorSaid().isEmpty());
+    editor.mirrorSelected();
+    CHECK(editor.treatment().placements.size() == 2);
+    CHECK(editor.selected() == 1);
+    CHECK(editor.mirrorSaid().contains(QLatin1String("thread 1 lies there already")));
+    editor.choose(2);
+    CHECK(editor.mirrorSaid().isEmpty());
+}
+
+TEST_CASE("another lot written by hand is of no known product", "[desk][treatment][pack]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    REQUIRE(editor.takePackCode(QStringLiteral("(01)09506000134352(17)290630(10)TH-4417")));
+    CHECK(editor.treatment().placements.back().article == "09506000134352");
+    editor.setLot(QStringLiteral("TH-4417"));
+    CHECK(editor.treatment().placements.back().article == "09506000134352");
+    editor.setLot(QStringLiteral("QN-1"));
+    CHECK_FALSE(editor.treatment().placements.back().article);
+    REQUIRE(editor.takePackCode(QStringLiteral("(01)09506000134352(17)290630(10)TH-4417")));
+    REQUIRE(editor.takePackCode(QStringLiteral("(17)290630(10)TH-9")));
+    CHECK_FALSE(editor.treatment().placements.back().article);
 }

@@ -64,7 +64,7 @@ TEST_CASE("placements give technique, zones, lots and clinic; two techniques are
     REQUIRE(courses);
     CHECK((*courses)[0].technique == "cones");
     CHECK((*courses)[0].zones == std::vector<std::string>{"cheek", "neck"});
-    CHECK((*courses)[0].lots == std::vector<std::string>{"TH-1"});
+    CHECK((*courses)[0].lots == std::vector{learning::PackLot{"TH-1"}});
     CHECK((*courses)[0].clinic == "Mole");
     CHECK((*courses)[1].technique == "mixed");
 }

@@ -130,3 +130,19 @@ TEST_CASE("a plan is kept beside the treatment and belongs to its course alone",
     REQUIRE(world.desk.discardPlan(plan.course));
     CHECK_FALSE(world.desk.plan(plan.course));
 }
+
+TEST_CASE("recording a treatment takes its plan along, and keeps what an earlier record of it said", "[desk][treatment]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    auto treatment = world.desk.course(course)->state->treatment->treatment;
+    CHECK(treatment.planned.empty());
+    REQUIRE(world.desk.keepPlan(treatment));
+    treatment.placements.pop_back();
+    REQUIRE(world.desk.recordTreatment(treatment));
+    CHECK_FALSE(world.desk.plan(course));
+    const auto recorded = world.desk.course(course)->state->treatment->treatment;
+    CHECK(recorded.planned.size() == treatment.placements.size() + 1);
+    REQUIRE(world.desk.recordTreatment(recorded));
+    CHECK(world.desk.course(course)->state->treatment->treatment.planned == recorded.planned);
+}

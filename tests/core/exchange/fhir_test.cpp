@@ -6,6 +6,7 @@
 #include <catch2/generators/catch_generators.hpp>
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <fstream>
 #include <functional>
 #include <set>
@@ -57,6 +58,37 @@ TEST_CASE("needle or cannula and epinephrine of a thread come back from a bundle
     CHECK(back->treatment == record.treatment);
 
     thread.instrumentLengthMm = 501;
+    CHECK_FALSE(exchange::readBundle(written(record)));
+}
+
+TEST_CASE("the product of a lot and the plan come back from a bundle, each in its own resource", "[exchange][fhir]")
+{
+    CourseRecord record = sample();
+    recovery::Treatment& treatment = *record.treatment;
+    treatment.placements[0].lot = "TH-4417";
+    treatment.placements[0].article = "09506000134352";
+    auto planned = recovery::asPlanned(treatment.placements[0]);
+    planned.instrument = recovery::Instrument::bluntCannula;
+    planned.instrumentLengthMm = 90;
+    planned.lengthMm = 70;
+    treatment.planned = {planned, recovery::asPlanned(treatment.placements[1])};
+    const auto text = written(record);
+    const auto back = exchange::readBundle(text);
+    REQUIRE(back);
+    CHECK(back->treatment == record.treatment);
+    CHECK(written(*back) == text);
+
+    // FHIR R4: Device.udiCarrier.deviceIdentifier with GS1 as its issuer; DeviceRequest.intent `plan`.
+    const auto devices = resources(text, "Device");
+    CHECK(std::count_if(devices.begin(), devices.end(), [](const Json& device) { return device.contains("udiCarrier"); }) == 1);
+    const auto requests = resources(text, "DeviceRequest");
+    REQUIRE(requests.size() == 2);
+    CHECK(requests[0]["intent"] == "plan");
+
+    treatment.placements[0].article = "09506000134353";
+    CHECK_FALSE(exchange::readBundle(written(record)));
+    treatment.placements[0].article.reset();
+    treatment.planned[0].gauge = 40;
     CHECK_FALSE(exchange::readBundle(written(record)));
 }
 

@@ -184,14 +184,20 @@ TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of 
     treatment.placements[0].instrument = recovery::Instrument::bluntCannula;
     treatment.placements[0].instrumentLengthMm = 90;
     treatment.placements[0].epinephrineAt = recovery::EpinephrineAt::nowhere;
-    // Not written down what was given otherwise (1), of the first thread three things (0 and the value), of the second none (1).
+    // Not written down what was given otherwise (1), of the first thread three of four things (0 and the value) and no product (1), of the second none,
+    // and no thread of a plan.
     CHECK(encode(TreatmentRecorded{treatment})
-          == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "0002" "005a000000" "0001" "010101").value());
+          == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "0002" "005a000000" "0001" "01" "01010101" "00000000").value());
 
     treatment.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
     treatment.anaesthetic.epinephrineOneIn = 200'000;
     treatment.otherwiseMg = GENERATE(std::optional<double>(), std::optional(0.0), std::optional(37.5));
     treatment.placements[0].epinephrineAt = recovery::EpinephrineAt::entryPoint;
+    if (GENERATE(false, true)) {
+        treatment.placements[0].lot = "TH-4417";
+        treatment.placements[0].article = "09506000134352";
+        treatment.planned = {recovery::asPlanned(treatment.placements[1]), recovery::asPlanned(treatment.placements[0])};
+    }
     treatment.placements[1].epinephrineAt = GENERATE(std::optional<recovery::EpinephrineAt>(), std::optional(recovery::EpinephrineAt::both));
     const auto newer = encode(TreatmentRecorded{treatment});
     CHECK(newer[0] == 4);
@@ -204,8 +210,8 @@ TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of 
         REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(newer).first(length)));
     }
 
-    // One of the three is enough for the version, and none of them is too little for it.
-    for (const int said : {0, 1, 2, 3}) {
+    // One of the five is enough for the version, and none of them is too little for it.
+    for (const int said : {0, 1, 2, 3, 4, 5}) {
         auto one = test::sampleTreatment();
         recovery::Placement& thread = one.placements[1];
         if (said == 1)
@@ -214,11 +220,15 @@ TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of 
             thread.instrumentLengthMm = 60;
         if (said == 3)
             thread.epinephrineAt = recovery::EpinephrineAt::nowhere;
+        if (said == 4)
+            thread.article = "09506000134352";
+        if (said == 5)
+            one.planned = {recovery::asPlanned(one.placements[0])};
         const auto raw = encode(TreatmentRecorded{one});
         CHECK(raw[0] == (said == 0 ? 1 : 4));
         CHECK(std::get<TreatmentRecorded>(decode(Kind::treatmentRecorded, raw).value()).treatment == one);
     }
-    const auto empty = bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "010101" "010101").value();
+    const auto empty = bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "01010101" "01010101" "00000000").value();
     CHECK(decode(Kind::treatmentRecorded, empty).error().reason == Reason::malformed);
 
     // Out of bounds: refused in a record, and read in a draft, which nobody has finished.

@@ -226,3 +226,34 @@ TEST_CASE("a thread has no epinephrine of a solution without, and its twin says 
     CHECK(twin.instrumentLengthMm == thread.instrumentLengthMm);
     CHECK(twin.epinephrineAt == thread.epinephrineAt);
 }
+
+TEST_CASE("the product of a lot is 14 digits whose last one checks the others, and stands only beside a lot", "[recovery][treatment][errors]")
+{
+    // By hand, weights 3 and 1 in turn: 0 + 9 + 15 + 0 + 18 + 0 + 0 + 0 + 3 + 3 + 12 + 3 + 15 = 78, so the last digit is 2.
+    Placement placement = soundPlacement();
+    placement.article = "09506000134352";
+    CHECK(check(placement));
+    for (const char* wrong : {"", "09506000134353", "9506000134352", "0950600013435A", "009506000134352"}) {
+        CAPTURE(wrong);
+        placement.article = wrong;
+        CHECK(check(placement).error().reason == Reason::malformed);
+    }
+    placement.article = "09506000134352";
+    CHECK(mirrored(placement).article == placement.article);
+    placement.lot.clear();
+    CHECK(check(placement).error().reason == Reason::malformed);
+}
+
+TEST_CASE("a plan that names a pack, an anaesthetic or a redoing is none, nor is one of more threads than a face takes", "[recovery][treatment][errors]")
+{
+    Treatment treatment = soundTreatment();
+    treatment.planned = {asPlanned(soundPlacement())};
+    CHECK(check(treatment));
+    treatment.planned[0].lot = "TH-1";
+    CHECK(check(treatment).error().detail.starts_with("planned 1: "));
+    treatment.planned[0] = asPlanned(soundPlacement());
+    treatment.planned[0].gauge = 40;
+    CHECK(check(treatment).error().reason == Reason::outOfRange);
+    treatment.planned.assign(61, asPlanned(soundPlacement()));
+    CHECK(check(treatment).error().reason == Reason::outOfRange);
+}
