@@ -22,30 +22,22 @@ PageFrame {
         }
     ]
 
-    Words {
+    Told {
         visible: root.board.busy
         text: root.board.doing
-        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: root.board.outcome.length > 0
+    Told {
         text: root.board.outcome
-        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: root.board.problem.length > 0
+    Told {
         text: root.board.problem
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
     ColumnLayout {
         visible: root.showing

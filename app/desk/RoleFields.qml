@@ -60,12 +60,9 @@ ColumnLayout {
             }
         }
     }
-    Words {
+    Told {
         objectName: "roleOutcome"
-        visible: root.roles.outcome.length > 0
         text: root.roles.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
 }

@@ -21,11 +21,9 @@ Card {
         width: parent.width - 2 * Theme.gap
         spacing: Theme.gapSmall
 
-        Words {
+        Told {
             text: root.comparison.takeBackQuestion
-            strong: true
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         }
         Flow {
             spacing: Theme.gapSmall

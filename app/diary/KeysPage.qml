@@ -28,12 +28,10 @@ PageBody {
         }
     }
 
-    Words {
+    Told {
         visible: root.working
         text: root.board.doing
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         id: halt
@@ -44,12 +42,9 @@ PageBody {
         onClicked: root.board.stop()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.outcome
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     FileDialog {
         id: place
@@ -93,11 +88,11 @@ PageBody {
         onClicked: place.open()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.showing && text.length > 0
         text: root.board.pageOutcome
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Heading {
         visible: root.resting
