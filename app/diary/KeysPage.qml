@@ -57,7 +57,10 @@ PageBody {
     }
     CodeBack {
         visible: root.asking
-        board: root.board
+        asked: root.board.askedText
+        problem: root.board.askedProblem
+        onReadBack: typed => root.board.readBack(typed)
+        onShowAgain: root.board.showCode()
         Layout.fillWidth: true
     }
     Words {
@@ -108,6 +111,12 @@ PageBody {
     Words {
         visible: root.resting && text.length > 0
         text: root.board.phoneHalf
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.resting && text.length > 0
+        text: root.board.codeUnread
+        strong: true
         Layout.fillWidth: true
     }
     Words {
