@@ -6783,6 +6783,14 @@
             <translation>يُنشأ رمز استعادة.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>من الورقة: المجموعة %L1 من %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>ليست هذه هي المجموعة. انظر إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرض الرمز مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>احفظ الورقة حيث لا يجدها إلا من في العيادة، لا بجانب هذا الحاسوب.</translation>
         </message>
@@ -7632,6 +7640,21 @@
         <message>
             <source>she rang</source>
             <translation>اتصلت هي</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>مجموعة واحدة منه، للتأكد من صحة ما على الورقة. بعدها لا يظهر الرمز مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>إنه على ورقتي</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>عرضه مرة أخرى</translation>
         </message>
     </context>
     <context>

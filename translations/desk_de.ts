@@ -6463,6 +6463,14 @@
             <translation>Ein Ersatz-Code wird gemacht.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Vom Papier: Gruppe %L1 von %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Das ist nicht diese Gruppe. Sehen Sie noch einmal auf das Papier. Steht sie dort nicht, lassen Sie den Code noch einmal zeigen.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Verwahren Sie das Papier, wo nur die Praxis es findet, nicht neben diesem Rechner.</translation>
         </message>
@@ -7280,6 +7288,21 @@
         <message>
             <source>she rang</source>
             <translation>sie rief an</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Eine Gruppe davon, damit das Papier sicher stimmt. Danach wird der Code nicht mehr gezeigt.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Er steht auf meinem Papier</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Noch einmal zeigen</translation>
         </message>
     </context>
     <context>

@@ -6463,6 +6463,14 @@
             <translation>Se está creando un código de recuperación.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Del papel: grupo %L1 de %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Ese no es el grupo. Mire el papel otra vez. Si no está ahí, muestre el código otra vez.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Guarde el papel donde solo la clínica lo encuentre, no junto a este ordenador.</translation>
         </message>
@@ -7280,6 +7288,21 @@
         <message>
             <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
             <translation>La luz, la distancia y la expresión varían de una foto a otra. Lo que parece un cambio puede deberse a ellas: compare con cautela y mire al paciente antes de decidir.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Un grupo de él, para estar seguros de que el papel está bien. Después el código ya no se muestra.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Está en mi papel</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Mostrarlo otra vez</translation>
         </message>
     </context>
     <context>

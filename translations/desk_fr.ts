@@ -6463,6 +6463,14 @@
             <translation>Création d’un code de secours en cours.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Sur le papier : groupe %L1 sur %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Ce n’est pas ce groupe. Regardez encore le papier. S’il n’y est pas, montrez le code encore une fois.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Gardez le papier là où seule la clinique le trouve, pas à côté de cet ordinateur.</translation>
         </message>
@@ -7280,6 +7288,21 @@
         <message>
             <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
             <translation>Lumière, distance et expression diffèrent d’une photo à l’autre. Ce qui ressemble à un changement peut en venir : comparez avec prudence, et regardez le patient avant de décider.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Un groupe, pour être sûr que le papier est juste. Ensuite, le code n’est plus affiché.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Il est sur mon papier</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Le montrer encore une fois</translation>
         </message>
     </context>
     <context>

@@ -6463,6 +6463,14 @@
             <translation>Um código de recuperação está sendo criado.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Do papel: grupo %L1 de %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Não é esse grupo. Olhe o papel de novo. Se não estiver lá, mostre o código mais uma vez.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Guarde o papel onde só a clínica o encontre, não ao lado deste computador.</translation>
         </message>
@@ -7280,6 +7288,21 @@
         <message>
             <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
             <translation>Luz, distância e expressão variam de uma foto para outra. O que parece uma mudança pode vir delas: compare com cautela e olhe para o paciente antes de decidir.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Um grupo dele, para ter certeza de que o papel está certo. Depois disso o código não é mais mostrado.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Está no meu papel</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Mostrar mais uma vez</translation>
         </message>
     </context>
     <context>

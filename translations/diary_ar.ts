@@ -2072,6 +2072,14 @@
         <translation>تحتاج عبارة المرور إلى هذا الهاتف أيضًا: فهو يحفظ النصف الآخر من المفتاح. إن فقده الهاتف، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>لم يُقرأ أحدث رمز لك من ورقتك. إن لم يكن عليها فأنشئ رمزًا جديدًا. إن فقد هذا الجهاز نصفه من المفتاح، فلا يفتح المفكرة إلا ذلك الرمز.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>يمكن لهذا الجهاز أن يحفظ نصف مفتاحك. وهو ينتظر حتى يُقرأ رمز من ورقتك. لذلك أنشئ رمزًا جديدًا.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>من ورقتك: المجموعة %1 من %2</translation>
     </message>

@@ -2060,6 +2060,14 @@
         <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Ihr neuester Code wurde nicht von Ihrem Papier zurückgelesen. Steht er dort nicht, erstellen Sie einen neuen. Verliert dieses Gerät seine Hälfte des Schlüssels, öffnet nur dieser Code das Tagebuch.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Dieses Gerät könnte die Hälfte Ihres Schlüssels aufbewahren. Es wartet, bis ein Code von Ihrem Papier zurückgelesen wurde. Erstellen Sie dafür einen neuen Code.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>Von Ihrem Papier: Gruppe %1 von %2</translation>
     </message>

@@ -2060,6 +2060,14 @@
         <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>From your paper: group %1 of %2</translation>
     </message>

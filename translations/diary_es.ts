@@ -2060,6 +2060,14 @@
         <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Su código más nuevo no se leyó de su papel. Si no está ahí, haga uno nuevo. Si este dispositivo pierde su mitad de la clave, solo ese código abre el diario.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Este dispositivo podría guardar la mitad de su clave. Espera hasta que un código se haya leído de su papel. Para eso, haga un código nuevo.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>De su papel: grupo %1 de %2</translation>
     </message>

@@ -2060,6 +2060,14 @@
         <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Votre dernier code n’a pas été relu sur votre papier. S’il n’y est pas, faites-en un nouveau. Si cet appareil perd sa moitié de la clé, seul ce code ouvre le journal.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Cet appareil pourrait garder la moitié de votre clé. Il attend qu’un code ait été relu sur votre papier. Pour cela, faites un nouveau code.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>Sur votre papier : groupe %1 sur %2</translation>
     </message>

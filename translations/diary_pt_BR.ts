@@ -2060,6 +2060,14 @@
         <translation>A sua frase secreta precisa também deste celular: ele guarda a outra metade da chave. Se o celular a perder, só o código de recuperação abre o diário.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>O seu código mais novo não foi lido do seu papel. Se não está lá, faça um novo. Se este aparelho perder a metade dele da chave, só esse código abre o diário.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Este aparelho poderia guardar metade da sua chave. Ele espera até que um código tenha sido lido do seu papel. Para isso, faça um código novo.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>Do seu papel: grupo %1 de %2</translation>
     </message>

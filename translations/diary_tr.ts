@@ -2057,6 +2057,14 @@
         <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>En yeni kodunuz kâğıdınızdan geri okunmadı. Kâğıtta yoksa yenisini oluşturun. Bu cihaz anahtarın kendisindeki yarısını kaybederse günlüğü yalnız o kod açar.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Bu cihaz anahtarınızın yarısını saklayabilir. Bunun için kâğıdınızdan bir kodun geri okunmasını bekliyor. Bunu yapmak için yeni bir kod oluşturun.</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>Kâğıdınızdan: %2 gruptan %1. grup</translation>
     </message>

@@ -2057,6 +2057,14 @@
         <translation>您的口令还需要这部手机：另一半密钥由它保存。如果手机丢失了那一半，只有恢复代码能打开日记。</translation>
     </message>
     <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>您最新的恢复码还没有照着纸读回过。如果纸上没有，请重新生成一个。如果本设备丢失了它那一半密钥，只有这个恢复码能打开日记。</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>本设备可以保存您密钥的一半。要等到您照着纸读回一个恢复码之后才会保存。为此，请重新生成一个恢复码。</translation>
+    </message>
+    <message>
         <source>From your paper: group %1 of %2</source>
         <translation>您纸上的第%1组，共%2组</translation>
     </message>

@@ -59,12 +59,9 @@ PanelFrame {
         font.pixelSize: Theme.textDisplay
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.call.others.length > 0
+    Told {
         text: root.call.others
-        strong: true
-        color: Theme.callNow
-        Accessible.role: Accessible.AlertMessage
+        alarm: true
         Layout.fillWidth: true
     }
     Words {

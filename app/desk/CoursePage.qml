@@ -80,11 +80,8 @@ PageFrame {
         text: root.course.forecast
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.course.outcome.length > 0
+    Told {
         text: root.course.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     NewEntriesBar {

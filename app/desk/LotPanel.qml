@@ -93,11 +93,8 @@ ColumnLayout {
                     }
                 }
             }
-            Words {
-                visible: root.lots.outcome.length > 0
+            Told {
                 text: root.lots.outcome
-                strong: true
-                Accessible.role: Accessible.AlertMessage
                 Layout.fillWidth: true
             }
             ActButton {

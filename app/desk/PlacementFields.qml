@@ -19,13 +19,10 @@ ColumnLayout {
         text: root.ready ? qsTr("Thread %L1").arg(root.editor.selected) : ""
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.ready ? root.editor.caution : ""
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         objectName: "drawnOtherwise"

@@ -69,12 +69,9 @@ ColumnLayout {
         onStayed: root.roles.leaveQuestion()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         objectName: "roleOutcome"
-        visible: root.roles.outcome.length > 0
         text: root.roles.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
 }

@@ -39,18 +39,17 @@ void DeskProgram::afterUnlock()
     }
 }
 
+void DeskProgram::sayCodeIsGone()
+{
+    m_notice = tr("The recovery code is not shown any more. If it is not on paper, make a new one.");
+    Q_EMIT noticeChanged();
+}
+
 void DeskProgram::choosePerson(const QString& name)
 {
-    const bool codeLeft = name != m_clinic.person() && !m_keep.code().isEmpty();
     m_clinic.setPerson(name);
     m_queue.showAll();
     goOn();
-    // A recovery code is for the eyes of who made it.
-    if (codeLeft) {
-        m_keep.leave();
-        m_notice = tr("The recovery code is not shown any more. If it is not on paper, make a new one.");
-        Q_EMIT noticeChanged();
-    }
 }
 
 /// To the queue, unless a record was being written: it lies where it was left. A course is not opened again by itself,
@@ -71,8 +70,7 @@ void DeskProgram::goOn()
         openClinic();
     } else if (left && left->page == Page::keep && left->codeShown) {
         openKeep();
-        m_notice = tr("The recovery code is not shown any more. If it is not on paper, make a new one.");
-        Q_EMIT noticeChanged();
+        sayCodeIsGone();
     } else {
         openQueue();
     }

@@ -127,7 +127,12 @@ void DeskProgram::turnTo(Page page)
         m_photos.comparison()->leaveMarking();
     }
     if (m_page == Page::keep && page != Page::keep) {
-        m_keep.leave();  // a recovery code does not stay on a page that was left
+        // A recovery code does not stay on a page that was left: it is for the eyes of who made it.
+        const bool unread = !m_keep.code().isEmpty();
+        m_keep.leave();
+        if (unread) {
+            sayCodeIsGone();
+        }
     }
     m_patient.setAside();
     m_patient.forgetUndo();

@@ -237,6 +237,7 @@ private:
     void watchUse();
     void goOn();
     void applyLanguage();
+    void sayCodeIsGone();
 
     DeskSetup m_setup;
     deskapp::SettingsBoard m_settings;

@@ -28,12 +28,10 @@ PageBody {
         }
     }
 
-    Words {
+    Told {
         visible: root.working
         text: root.board.doing
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         id: halt
@@ -44,12 +42,9 @@ PageBody {
         onClicked: root.board.stop()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.outcome
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     FileDialog {
         id: place
@@ -62,7 +57,10 @@ PageBody {
     }
     CodeBack {
         visible: root.asking
-        board: root.board
+        asked: root.board.askedText
+        problem: root.board.askedProblem
+        onReadBack: typed => root.board.readBack(typed)
+        onShowAgain: root.board.showCode()
         Layout.fillWidth: true
     }
     Words {
@@ -93,11 +91,11 @@ PageBody {
         onClicked: place.open()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.showing && text.length > 0
         text: root.board.pageOutcome
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Heading {
         visible: root.resting
@@ -113,6 +111,12 @@ PageBody {
     Words {
         visible: root.resting && text.length > 0
         text: root.board.phoneHalf
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.resting && text.length > 0
+        text: root.board.codeUnread
+        strong: true
         Layout.fillWidth: true
     }
     Words {

@@ -54,11 +54,10 @@ PageBody {
         }
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.outcome
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Heading {
         text: qsTr("Delete the diary")
@@ -77,20 +76,15 @@ PageBody {
         onClicked: root.board.askDelete()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.board.confirming
         text: root.board.loss
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     SecretField {
         id: last

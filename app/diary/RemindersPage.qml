@@ -56,11 +56,10 @@ PageBody {
         onClicked: root.board.tryBell()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.tried
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     TickBox {
         text: qsTr("Quiet at night")
@@ -110,10 +109,9 @@ PageBody {
         onClicked: place.open()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.calendarOutcome
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
 }

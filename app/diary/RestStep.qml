@@ -42,15 +42,13 @@ ColumnLayout {
         }
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         id: full
 
-        visible: text.length > 0
         text: root.board.noteProblem
-        color: Theme.callNow
+        alarm: true
         small: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: text.length > 0
@@ -73,12 +71,10 @@ ColumnLayout {
         onClicked: root.board.askDiscard()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.board.throwing
         text: root.board.throwText
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: root.board.throwing

@@ -229,11 +229,12 @@ Done Diary::Inside::announceKey()
 
 void Diary::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
 {
-    const Done announced = m_inside->announceKey();
-    sync::run(m_inside->vault, courier, [this, announced, done = std::move(done)](sync::Report report) {
-        (void)m_inside->publishContacts();
+    Inside* const inside = m_inside.get();
+    const Done announced = inside->announceKey();
+    sync::run(inside->vault, courier, [inside, announced, done = std::move(done)](sync::Report report) {
+        (void)inside->publishContacts();
         // Its keys hold up nothing that the patient wrote.
-        const Done kept = announced ? sync::destroyOldKeys(m_inside->vault) : announced;
+        const Done kept = announced ? sync::destroyOldKeys(inside->vault) : announced;
         if (!kept && !report.problem)
             report.problem = kept.error();
         done(report);

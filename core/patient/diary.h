@@ -4,7 +4,6 @@
 
 #include "core/aftercare/care_plan.h"
 #include "core/curves/curve.h"
-#include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
 #include "core/sync/messages.h"
 #include "core/sync/outlook.h"
@@ -194,6 +193,7 @@ public:
     /// The curve of one stream inside the protocol's band, for the chart and its sentence.
     curves::Curve curve(const recovery::Stream& stream) const;
 
+    /// As desk::Desk::syncNow(), for the one course.
     void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
 
     /// Everything of the patient's as open tables, name of the file to its text: entries.csv,
@@ -211,42 +211,6 @@ private:
     struct Inside;
     explicit Diary(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
-};
-
-/// Pairing as the phone lives it.
-class Joining {
-public:
-    using Step = sync::Enrolling::Step;
-
-    Joining(Diary& diary, const clock::Clock& clock);
-    Joining(const Joining&) = delete;
-    Joining& operator=(const Joining&) = delete;
-
-    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported,
-    /// Reason::unprotected for plain HTTP to another machine, or Reason::refused for the code of a desk, at once; the
-    /// rest shows in step(). For a typed code the caller names the hub as people type addresses ("https://" is meant
-    /// where nothing stands in front), because the code is too short to carry it.
-    Done start(std::string_view codeText, const std::string& hubForTypedCode = {}) { return m_enrolling.start(codeText, hubForTypedCode); }
-
-    /// The hub named by the code, so that the caller can make a courier to it.
-    std::string hub() const { return m_enrolling.hub(); }
-    bool tls() const { return m_enrolling.tls(); }
-    bytes::Array<32> hubKeyHash() const { return m_enrolling.hubKeyHash(); }
-
-    /// Asks the hub once; call again every second or two until compare, linked or failed.
-    void poll(sync::Courier& courier, std::function<void()> changed) { m_enrolling.poll(courier, std::move(changed)); }
-
-    Step step() const { return m_enrolling.step(); }
-    std::string confirmationNumber() const { return m_enrolling.confirmationNumber(); }  ///< six digits from compare on
-    std::string clinicName() const { return m_clinicName; }
-    const std::optional<Error>& problem() const { return m_enrolling.problem(); }
-
-private:
-    Done takeLink(const pairing::Offer& offer, bytes::View link);
-
-    Diary& m_diary;
-    std::string m_clinicName;
-    sync::Enrolling m_enrolling;
 };
 
 }  // namespace ebbline::patient

@@ -5,7 +5,7 @@
 #include "core/crypto/crypto.h"
 #include "core/desk/invented_past.h"
 #include "core/mailbox/embedded_store.h"
-#include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "core/photos/sealed_photo.h"
 #include "tests/core/photos/sample_jpeg.h"
 

@@ -6,6 +6,7 @@
 #include "app/diary/diary_program.h"
 #include "core/aftercare/visit.h"
 #include "core/desk/desk.h"
+#include "core/desk/inviting.h"
 #include "core/mailbox/service.h"
 #include "tests/platform/keystore/fake_keeper.h"
 #include "tests/screens/spoken_bells.h"

@@ -366,3 +366,39 @@ TEST_CASE("a protocol from a file is made a draft, rehearsed and signed without 
     CHECK(inUse().thresholds.levelGuard == 4);
     CHECK(ear.take() == "");
 }
+
+TEST_CASE("a recovery code is read back from its paper at the desk, with each kind of hands", "[desk][flows][keep]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    const char* language = GENERATE("en", "ar");
+    CAPTURE(kind, language);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QString::fromLatin1(language));
+    program->openKeep();
+    open(*program);
+    auto& window = *program->window();
+    const auto act = hands(kind, window);
+    auto& keep = *program->keep();
+    keep.makeCode(QString::fromLatin1(screens::DemoClinic::passphrase));
+    while (keep.isBusy())
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+    screens::settle(window);
+
+    const QString code = keep.code();
+    REQUIRE_FALSE(code.isEmpty());
+    REQUIRE(screens::spoken(window, code) != nullptr);
+    REQUIRE(act.use(said("KeepPage", "It is written down")));
+    CHECK(screens::spoken(window, code) == nullptr);
+    REQUIRE(act.fill(keep.askedText(), QStringLiteral("2")));
+    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
+    CHECK(screens::spoken(window, keep.askedProblem()) != nullptr);
+    REQUIRE(act.use(said("CodeBack", "Show it once more")));
+    CHECK(screens::spoken(window, code) != nullptr);
+    REQUIRE(act.use(said("KeepPage", "It is written down")));
+    REQUIRE(act.fill(keep.askedText(), code.section(QLatin1Char('-'), keep.askedGroup() - 1, keep.askedGroup() - 1)));
+    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
+    CHECK(keep.code().isEmpty());
+    CHECK(screens::spoken(window, keep.outcome()) != nullptr);
+    CHECK(ear.take() == "");
+}

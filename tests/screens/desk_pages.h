@@ -226,6 +226,10 @@ inline QList<DeskPage> deskPages()
              program.keep()->makeCode(QString::fromLatin1(DemoClinic::passphrase));
              await(program);
          }},
+        {QStringLiteral("keep_code_asked"), [](auto& program, auto&) {
+             program.keep()->askBack();
+             program.keep()->readBack(QStringLiteral("2222"));
+         }},
         {QStringLiteral("keep_wrong"), [](auto& program, auto&) {
              program.keep()->makeCode(QStringLiteral("another sea altogether"));
              await(program);

@@ -130,7 +130,14 @@ inline QList<DiaryPage> coursePages()
              program.keys()->askBack();
              program.keys()->readBack(QStringLiteral("2222"));
          }},
-        {QStringLiteral("mine"), [](auto& program, auto&) { program.openMine(); }},
+        {QStringLiteral("keys_unread"), [](auto& program, auto& patient) {
+             patient.keeper().there = true;
+             program.openKeys();
+         }},
+        {QStringLiteral("mine"), [](auto& program, auto& patient) {
+             patient.keeper().there = false;
+             program.openMine();
+         }},
         {QStringLiteral("mine_wrong"), [](auto& program, auto&) { program.mine()->allowTaking(QStringLiteral("a guess")); }},
         {QStringLiteral("mine_confirming"), [passphrase](auto& program, auto&) {
              program.mine()->allowTaking(passphrase);

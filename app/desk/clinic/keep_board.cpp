@@ -51,8 +51,8 @@ void KeepBoard::leave()
 
 void KeepBoard::clear()
 {
-    m_code.fill(QChar(0));
-    for (QString* text : {&m_doing, &m_outcome, &m_problem, &m_code}) {
+    m_code.forget();
+    for (QString* text : {&m_doing, &m_outcome, &m_problem, &m_askedProblem}) {
         text->clear();
     }
 }
@@ -181,15 +181,42 @@ void KeepBoard::makeCode(const QString& passphrase)
             const auto code = made ? QString::fromStdString(made->text()) : QString();
             const auto problem = made ? Error{} : made.error();
             return Came{[this, code, problem] {
-                            m_code = code;
+                            m_code.show(code);
                             m_problem = code.isEmpty() ? errorText(problem) : QString();
                         },
                         made ? std::optional(records::Step::recoveryCodeMade) : std::nullopt};
         });
 }
 
-void KeepBoard::hideCode()
+QString KeepBoard::askedText() const
 {
+    return isAsking() ? tr("From the paper: group %L1 of %L2").arg(askedGroup()).arg(controls::CodeOnPaper::groups()) : QString();
+}
+
+void KeepBoard::askBack()
+{
+    if (m_code.ask()) {
+        Q_EMIT changed();
+    }
+}
+
+void KeepBoard::showCode()
+{
+    m_code.showAgain();
+    m_askedProblem.clear();
+    Q_EMIT changed();
+}
+
+void KeepBoard::readBack(const QString& typed)
+{
+    if (!isAsking()) {
+        return;
+    }
+    if (!m_code.isOnPaper(typed)) {
+        m_askedProblem = tr("That is not this group. Look at the paper again. If it is not there, show the code once more.");
+        Q_EMIT changed();
+        return;
+    }
     clear();
     m_outcome = tr("Keep the paper where only the clinic finds it, not beside this computer.");
     Q_EMIT changed();

@@ -47,7 +47,7 @@ std::optional<crypto::Secret> Home::deviceSecret() const
 
 void Home::bindToDevice(bytes::View passphrase)
 {
-    if (m_secrets == nullptr || !m_secrets->isThere() || !hasRecoveryCode() || vault::isBoundToDevice(m_folder))
+    if (vault::isBoundToDevice(m_folder) || !hasKeyStore())
         return;
     // Nothing is bound to what was kept before, so what was lost may be made anew.
     Result<crypto::Secret> secret = m_secrets->fetch();
@@ -77,12 +77,22 @@ Done Home::create(bytes::View passphrase)
 
 Done Home::unlock(bytes::View passphrase)
 {
+    return open(passphrase, false);
+}
+
+Done Home::open(bytes::View passphrase, bool readFromPaper)
+{
     const Typed typed(passphrase);
     const auto secret = deviceSecret();
     auto diary = patient::Diary::unlock(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
-    bindToDevice(typed.view());
+    // What cannot be noted binds nothing either; the diary opens without.
+    if (readFromPaper)
+        (void)vault::noteCodeOnPaper(diary->vault(), m_folder);
+    // A half that the key store loses is a diary that is lost, but for the code on paper.
+    if (vault::isCodeOnPaper(diary->vault(), m_folder))
+        bindToDevice(typed.view());
     m_diary.emplace(std::move(*diary));
     Q_EMIT openChanged();
     return {};
@@ -117,7 +127,7 @@ Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
     if (const Done changed = vault::changePassphrase(m_folder, vault::Offered::recoveryCode(code), Typed(fresh).view(), m_meter.now(), m_clock.readings());
         !changed)
         return changed;
-    return unlock(fresh);
+    return open(fresh, true);
 }
 
 Result<vault::RecoveryCode> Home::renewRecoveryCode(bytes::View passphrase)

@@ -15,12 +15,6 @@
 
 namespace ebbline::diaryapp {
 
-namespace {
-
-constexpr int groups = vault::RecoveryCode::characters / 4;  // as vault::RecoveryCode::text() writes it
-
-}  // namespace
-
 KeysBoard::KeysBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
 {
     connect(&home, &Home::openChanged, this, &KeysBoard::clear);
@@ -45,10 +39,9 @@ void KeysBoard::clear()
 
 void KeysBoard::forget()
 {
-    m_code.fill(QChar(0));
-    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_code, &m_askedProblem, &m_pageOutcome})
+    m_code.forget();
+    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_askedProblem, &m_pageOutcome})
         text->clear();
-    m_group = 0;
     Q_EMIT changed();
 }
 
@@ -71,6 +64,17 @@ QString KeysBoard::phoneHalf() const
         return tr("Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.");
     return m_home.isBoundToDevice()
                ? tr("Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.")
+               : QString();
+}
+
+QString KeysBoard::codeUnread() const
+{
+    if (!m_home.isOpen() || m_code.isThere() || !m_home.isCodeUnread())
+        return {};
+    if (m_home.isBoundToDevice())
+        return tr("Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.");
+    return m_home.hasKeyStore()
+               ? tr("This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.")
                : QString();
 }
 
@@ -115,7 +119,7 @@ void KeysBoard::renew(bytes::View passphrase)
 {
     const auto made = m_home.renewRecoveryCode(passphrase);
     if (made)
-        m_code = QString::fromStdString(made->text());
+        m_code.show(QString::fromStdString(made->text()));
     else
         m_codeProblem = errorText(made.error());
     Q_EMIT changed();
@@ -135,21 +139,20 @@ QString KeysBoard::goneText()
 
 QString KeysBoard::askedText() const
 {
-    return isAsking() ? tr("From your paper: group %1 of %2").arg(digits(m_group), digits(groups)) : QString();
+    return isAsking() ? tr("From your paper: group %1 of %2").arg(digits(askedGroup()), digits(controls::CodeOnPaper::groups())) : QString();
 }
 
 void KeysBoard::askBack()
 {
-    if (m_code.isEmpty() || isAsking())
+    if (!m_code.ask())
         return;
     m_pageOutcome.clear();
-    m_group = vault::groupToAsk();
     Q_EMIT changed();
 }
 
 void KeysBoard::showCode()
 {
-    m_group = 0;
+    m_code.showAgain();
     m_askedProblem.clear();
     Q_EMIT changed();
 }
@@ -158,13 +161,12 @@ void KeysBoard::readBack(const QString& typed)
 {
     if (!isAsking())
         return;
-    const TypedSecret paper(typed);
-    const TypedSecret whole(m_code);
-    const auto text = [](const TypedSecret& secret) {
-        return std::string_view(reinterpret_cast<const char*>(secret.view().data()), secret.view().size());
-    };
-    if (!vault::saysGroup(text(whole), m_group, text(paper))) {
+    if (!m_code.isOnPaper(typed)) {
         m_askedProblem = tr("That is not this group. Look at your paper again. If it is not there, show the code once more.");
+        return Q_EMIT changed();
+    }
+    if (const Done noted = m_home.noteCodeOnPaper(); !noted) {
+        m_askedProblem = errorText(noted.error());
         return Q_EMIT changed();
     }
     clear();
@@ -174,7 +176,7 @@ void KeysBoard::readBack(const QString& typed)
 
 void KeysBoard::savePage(const QUrl& file)
 {
-    if (m_code.isEmpty() || isAsking())
+    if (!m_code.isThere() || isAsking())
         return;
     QByteArray page;
     {
@@ -189,7 +191,7 @@ void KeysBoard::savePage(const QUrl& file)
         option.setTextDirection(QGuiApplication::layoutDirection());
         document.setDefaultTextOption(option);
         document.setHtml(QStringLiteral("<h2>%1</h2><p>%2</p><p dir=\"ltr\"><big><b>%3</b></big></p>")
-                             .arg(tr("The recovery code of my diary").toHtmlEscaped(), tr("It opens the diary with a new passphrase. Keep it where only you find it.").toHtmlEscaped(), m_code));
+                             .arg(tr("The recovery code of my diary").toHtmlEscaped(), tr("It opens the diary with a new passphrase. Keep it where only you find it.").toHtmlEscaped(), code()));
         document.print(&writer);
     }
     m_pageOutcome = writeChosen(nameOfChosen(file), page)

@@ -2,6 +2,7 @@
 /// \file
 /// The lock of the diary: changing the passphrase, and the recovery code on paper.
 
+#include "app/controls/code_on_paper.h"
 #include "app/diary/model/home.h"
 
 #include <QUrl>
@@ -19,6 +20,7 @@ class KeysBoard : public QObject {
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)          ///< of the last change
     Q_PROPERTY(QString codeState READ codeState NOTIFY changed FINAL)      ///< whether there is a code
     Q_PROPERTY(QString phoneHalf READ phoneHalf NOTIFY changed FINAL)      ///< that the passphrase needs this phone too; empty: it does not
+    Q_PROPERTY(QString codeUnread READ codeUnread NOTIFY changed FINAL)    ///< that nothing of the code was read from paper, and what waits for it; empty: nothing does
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)                ///< until it was read back from the paper; empty otherwise
     Q_PROPERTY(bool asking READ isAsking NOTIFY changed FINAL)             ///< for a group of it, from the paper; it is out of sight then
@@ -38,14 +40,15 @@ public:
     QString outcome() const { return m_outcome; }
     QString codeState() const;
     QString phoneHalf() const;
+    QString codeUnread() const;
     QString codeProblem() const { return m_codeProblem; }
-    QString code() const { return m_code; }
-    bool isAsking() const { return m_group > 0; }
+    QString code() const { return m_code.code(); }
+    bool isAsking() const { return m_code.isAsking(); }
     QString askedText() const;
     QString askedProblem() const { return m_askedProblem; }
     QString pageOutcome() const { return m_pageOutcome; }
     /// From 1 to 9. \pre isAsking()
-    int askedGroup() const { return m_group; }
+    int askedGroup() const { return m_code.askedGroup(); }
     QString makeWord() const;
     bool isWorking() const { return m_home.meter().isBusy(); }
     QString doing() const;
@@ -60,7 +63,8 @@ public:
     Q_INVOKABLE void askBack();
     /// It is not: shows it once more.
     Q_INVOKABLE void showCode();
-    /// It stands on the paper: it is shown no more. Anything else keeps it, to be shown once more; nothing is counted.
+    /// It stands on the paper: it is shown no more, and that it was read is kept. Anything else keeps it, to be shown once more;
+    /// nothing is counted.
     /// `typed`: the group that was asked for, or the whole code.
     Q_INVOKABLE void readBack(const QString& typed);
     /// Writes a page to print with the code on it, as plain as the paper, where she chose to.
@@ -86,8 +90,7 @@ private:
     QString m_repeatProblem;
     QString m_outcome;
     QString m_codeProblem;
-    QString m_code;
-    int m_group = 0;  ///< that is asked for; 0: none
+    controls::CodeOnPaper m_code;
     QString m_askedProblem;
     QString m_pageOutcome;
 };

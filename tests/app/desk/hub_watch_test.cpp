@@ -1,5 +1,6 @@
 // An open desk waits at its hub: what a phone sends is there at once, and a locked desk asks for nothing.
 #include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "core/sync/messages.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"

@@ -226,7 +226,63 @@ TEST_CASE("a check says that all is whole, and which fault it found in a damaged
     CHECK(at.board().problem().contains(QLatin1String("fault")));
 }
 
-TEST_CASE("a recovery code is shown once, and is gone when the page is left", "[desk][keep]")
+TEST_CASE("a recovery code goes only once a group of it was read back from the paper, and can be shown again until then", "[desk][keep]")
+{
+    Keeping at;
+    at.board().askBack();  // nothing to ask for
+    CHECK_FALSE(at.board().isAsking());
+    at.board().makeCode(at.words);
+    at.wait();
+    const QString code = at.board().code();
+    const auto group = [&] { return code.section(QLatin1Char('-'), at.board().askedGroup() - 1, at.board().askedGroup() - 1); };
+    at.board().readBack(code);  // not asked yet
+    REQUIRE(at.board().code() == code);
+
+    at.board().askBack();
+    REQUIRE(at.board().isAsking());
+    CHECK(at.board().askedText() == QStringLiteral("From the paper: group %1 of 9").arg(at.board().askedGroup()));
+    for (const QString& wrong : {QString(), QStringLiteral("2222"), group().chopped(1)}) {
+        at.board().readBack(wrong);
+        CHECK(at.board().isAsking());
+        CHECK(at.board().askedProblem().startsWith(QLatin1String("That is not this group.")));
+        CHECK(at.board().code() == code);
+    }
+    at.board().showCode();
+    CHECK_FALSE(at.board().isAsking());
+    CHECK(at.board().code() == code);
+    CHECK(at.board().askedProblem().isEmpty());
+    at.board().askBack();
+    at.board().readBack(group().toLower());
+    CHECK_FALSE(at.board().isAsking());
+    CHECK(at.board().code().isEmpty());
+    CHECK(at.board().outcome() == QLatin1String("Keep the paper where only the clinic finds it, not beside this computer."));
+    at.program->openQueue();
+    CHECK(at.program->notice().isEmpty());
+}
+
+TEST_CASE("who leaves a recovery code at the desk before it was read back is told that it is gone, also another person", "[desk][keep]")
+{
+    Keeping at;
+    const auto gone = QLatin1String("The recovery code is not shown any more. If it is not on paper, make a new one.");
+    at.board().makeCode(at.words);
+    at.wait();
+    at.board().askBack();
+    at.program->openQueue();
+    CHECK(at.board().code().isEmpty());
+    CHECK_FALSE(at.board().isAsking());
+    CHECK(at.program->notice() == gone);
+
+    at.program->dismissNotice();
+    at.program->openKeep();
+    at.board().makeCode(at.words);
+    at.wait();
+    REQUIRE_FALSE(at.board().code().isEmpty());
+    at.program->choosePerson(QStringLiteral("Ilan Osei"));
+    CHECK(at.board().code().isEmpty());
+    CHECK(at.program->notice() == gone);
+}
+
+TEST_CASE("a recovery code is gone when the page is left, and opens the vault all the same", "[desk][keep]")
 {
     Keeping at;
     CHECK(at.board().codeState().contains(QLatin1String("no recovery code")));

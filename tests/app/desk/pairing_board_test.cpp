@@ -1,6 +1,7 @@
 // Linking a phone through a real hub's rules, in one process.
 #include "app/desk/model/times.h"
 #include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
 

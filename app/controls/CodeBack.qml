@@ -1,14 +1,15 @@
 // A group of the recovery code, asked back from the paper before the code goes for good.
 import QtQuick
 import QtQuick.Layouts
-import Ebbline.Controls
-import Ebbline.Diary
 import Ebbline.Theme
 
 ColumnLayout {
     id: root
 
-    required property KeysBoard board
+    property string asked    // for which group
+    property string problem
+    signal readBack(string typed)
+    signal showAgain
 
     spacing: Theme.gap
     onVisibleChanged: {
@@ -25,22 +26,22 @@ ColumnLayout {
     LineField {
         id: paper
 
-        label: root.board.askedText
-        problem: root.board.askedProblem
+        label: root.asked
+        problem: root.problem
         secret: true  // no dictionary learns it; it may be seen, as on the paper
         shown: true
-        onAccepted: root.board.readBack(paper.field.text)
+        onAccepted: root.readBack(paper.field.text)
         Layout.fillWidth: true
     }
     ActButton {
         primary: true
         text: qsTr("It is on my paper")
-        onClicked: root.board.readBack(paper.field.text)
+        onClicked: root.readBack(paper.field.text)
         Layout.fillWidth: true
     }
     ActButton {
         text: qsTr("Show it once more")
-        onClicked: root.board.showCode()
+        onClicked: root.showAgain()
         Layout.fillWidth: true
     }
 }
