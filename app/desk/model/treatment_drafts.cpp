@@ -154,7 +154,6 @@ void TreatmentEditor::keep()
         m_unkept = !kept;
         m_kept = !kept ? errorText(kept.error()) : blank ? QString() : tr("Draft kept on this computer, %1").arg(clockText(m_workplace.now()));
     }
-    m_begun.setRows(begunRows());
     refresh();
 }
 
@@ -166,6 +165,9 @@ void TreatmentEditor::touched(TypedField field)
 
 QList<RowList::Row> TreatmentEditor::begunRows() const
 {
+    if (!m_workplace.isOpen()) {
+        return {};
+    }
     const auto drafted = m_workplace.desk().drafted();
     if (!drafted) {
         return {};

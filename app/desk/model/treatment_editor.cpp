@@ -43,7 +43,6 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_aside.clear();
             m_patientSearch.clear();
             m_patients.setRows({});
-            m_begun.setRows({});
             refresh();
         }
     });
@@ -85,6 +84,7 @@ void TreatmentEditor::refresh()
     }
     m_placementRows.setRows(placementRows(m_book.placements()));
     m_baselineRows.setRows(baselineRows(m_treatment.baseline));
+    m_begun.setRows(begunRows());
     Q_EMIT changed();
 }
 

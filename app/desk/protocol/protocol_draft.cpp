@@ -55,7 +55,7 @@ void ProtocolEditor::open(const std::string& name)
     m_unread.reset();
     if (!kept && kept.error().reason != Reason::notFound) {
         m_unread = kept.error();
-        sayUnread();
+        sayUnread(kept.error());
     }
     if (kept && kept->name == name) {
         m_draft = {kept->carePlan, kept->thresholds, kept->band, {}};
@@ -108,15 +108,15 @@ triggers::Protocol ProtocolEditor::protocol() const
     return protocol;
 }
 
-void ProtocolEditor::sayUnread()
+void ProtocolEditor::sayUnread(const Error& why)
 {
-    Q_EMIT m_workplace.failed(tr("A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1", "the reason").arg(errorText(*m_unread)));
+    Q_EMIT m_workplace.failed(tr("A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1", "the reason").arg(errorText(why)));
 }
 
 void ProtocolEditor::keep()
 {
     if (m_unread) {
-        sayUnread();
+        sayUnread(*m_unread);
     } else if (const auto kept = m_workplace.desk().keepProtocolDraft(protocol()); !kept) {
         m_workplace.settle(kept);
     }

@@ -203,7 +203,7 @@ private:
     void drop();
     triggers::Protocol protocol() const;
     void keep();
-    void sayUnread();
+    void sayUnread(const Error& why);
 
     Workplace& m_workplace;
     QThreadPool m_pool;
