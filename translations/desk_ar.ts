@@ -629,14 +629,6 @@
             <translation>مخطط الوجه. ارسم الخيوط من نقطة الدخول إلى النهاية.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>تراجع</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>إعادة</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>عكس</translation>
         </message>
@@ -2604,6 +2596,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 ما تكتبه يُحفظ مسودةً.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>إعادة</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>يُفرغ كل شيء ما عدا المريض؛ ويمكن التراجع عنه.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2638,6 +2642,10 @@
         <message>
             <source>Register</source>
             <translation>تسجيل</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>بُدئ ولم يُسجَّل</translation>
         </message>
     </context>
     <context>
@@ -4385,6 +4393,15 @@
             <translation>عند نقطة الدخول وعلى طول المسار</translation>
         </message>
         <message>
+            <source>Nobody chosen yet</source>
+            <translation>لم يُختر أحد بعد</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>ما بُدئ هنا لا يمكن قراءته. يبقى كما هو: وما تكتبه الآن لا يُحفظ كمسودة. %1</translation>
+        </message>
+        <message>
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>لم يُرسم شيء: الخيط %1 موجود هناك. وقد اختير الآن.</translation>
@@ -5883,6 +5900,11 @@
             <source>%1: %2 (was %3)</source>
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (كان %3)</translation>
+        </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>توجد مسودة محفوظة لا يمكن قراءتها. تبقى كما هي: وما تغيّره الآن لا يُحفظ. %1</translation>
         </message>
     </context>
     <context>
@@ -8434,6 +8456,10 @@
         <message>
             <source>Save the protocol in use</source>
             <translation>حفظ البروتوكول المستعمل</translation>
+        </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>توجد مسودة بالفعل ولا يمكن قراءتها. تبقى كما هي: وهذه لا تُحفظ.</translation>
         </message>
     </context>
     <context>

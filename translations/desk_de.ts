@@ -613,14 +613,6 @@
             <translation>Gesichtskarte. Fäden vom Einstich zum Ende zeichnen.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Rückgängig</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Wiederholen</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Spiegeln</translation>
         </message>
@@ -2504,6 +2496,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 Was Sie schreiben, bleibt als Entwurf erhalten.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Wiederholen</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Leert alles außer der Person; lässt sich rückgängig machen.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2538,6 +2542,10 @@
         <message>
             <source>Register</source>
             <translation>Aufnehmen</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Begonnen und nicht eingetragen</translation>
         </message>
     </context>
     <context>
@@ -4185,6 +4193,15 @@
             <translation>Am Einstich und entlang der Bahn</translation>
         </message>
         <message>
+            <source>Nobody chosen yet</source>
+            <translation>Noch niemand gewählt</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>Was hier begonnen wurde, lässt sich nicht lesen. Es bleibt, wie es ist: Was Sie jetzt schreiben, wird nicht als Entwurf behalten. %1</translation>
+        </message>
+        <message>
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Nichts wurde gezeichnet: Faden %1 liegt dort schon. Er ist jetzt gewählt.</translation>
@@ -5575,6 +5592,11 @@
             <source>%1: %2 (was %3)</source>
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (war %3)</translation>
+        </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Ein behaltener Entwurf lässt sich nicht lesen. Er bleibt, wie er ist: Was Sie jetzt ändern, wird nicht behalten. %1</translation>
         </message>
     </context>
     <context>
@@ -8062,6 +8084,10 @@
         <message>
             <source>Save the protocol in use</source>
             <translation>Das Protokoll in Gebrauch speichern</translation>
+        </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Ein Entwurf ist schon da und lässt sich nicht lesen. Er bleibt, wie er ist: Dieser wird nicht behalten.</translation>
         </message>
     </context>
     <context>

@@ -613,14 +613,6 @@
             <translation>Mapa facial. Dibuje los hilos desde el punto de entrada hasta el final.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Deshacer</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Rehacer</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Reflejar</translation>
         </message>
@@ -2504,6 +2496,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 Lo que escriba se guarda como borrador.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rehacer</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Vacía todo menos la persona; se puede deshacer.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2538,6 +2542,10 @@
         <message>
             <source>Register</source>
             <translation>Registrar</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Empezado y sin registrar</translation>
         </message>
     </context>
     <context>
@@ -4185,6 +4193,15 @@
             <translation>En el punto de entrada y en el trayecto</translation>
         </message>
         <message>
+            <source>Nobody chosen yet</source>
+            <translation>Nadie elegido todavía</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>Lo que se empezó aquí no se puede leer. Queda como está: lo que escriba ahora no se guarda como borrador. %1</translation>
+        </message>
+        <message>
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>No se dibujó nada: el hilo %1 ya está ahí. Ahora está elegido.</translation>
@@ -5575,6 +5592,11 @@
             <source>%1: %2 (was %3)</source>
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (antes %3)</translation>
+        </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Un borrador guardado no se puede leer. Queda como está: lo que cambie ahora no se guarda. %1</translation>
         </message>
     </context>
     <context>
@@ -8062,6 +8084,10 @@
         <message>
             <source>Save the protocol in use</source>
             <translation>Guardar el protocolo en uso</translation>
+        </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Ya hay un borrador y no se puede leer. Queda como está: este no se guarda.</translation>
         </message>
     </context>
     <context>

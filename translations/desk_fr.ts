@@ -613,14 +613,6 @@
             <translation>Carte du visage. Tracez les fils du point d’entrée à l’extrémité.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Annuler</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Rétablir</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Miroir</translation>
         </message>
@@ -2504,6 +2496,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 Ce que vous écrivez est gardé comme brouillon.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rétablir</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Vide tout sauf la personne ; peut être annulé.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2538,6 +2542,10 @@
         <message>
             <source>Register</source>
             <translation>Inscrire</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Commencé et non enregistré</translation>
         </message>
     </context>
     <context>
@@ -4185,6 +4193,15 @@
             <translation>Au point d’entrée et le long du trajet</translation>
         </message>
         <message>
+            <source>Nobody chosen yet</source>
+            <translation>Personne de choisi pour l’instant</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>Ce qui a été commencé ici ne peut pas être lu. Cela reste tel quel : ce que vous écrivez maintenant n’est pas gardé comme brouillon. %1</translation>
+        </message>
+        <message>
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Rien n’a été tracé : le fil %1 s’y trouve déjà. Il est choisi maintenant.</translation>
@@ -5575,6 +5592,11 @@
             <source>%1: %2 (was %3)</source>
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1 : %2 (avant : %3)</translation>
+        </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Un brouillon gardé ne peut pas être lu. Il reste tel quel : ce que vous changez maintenant n’est pas gardé. %1</translation>
         </message>
     </context>
     <context>
@@ -8062,6 +8084,10 @@
         <message>
             <source>Save the protocol in use</source>
             <translation>Enregistrer le protocole en vigueur</translation>
+        </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Un brouillon existe déjà et ne peut pas être lu. Il reste tel quel : celui-ci n’est pas gardé.</translation>
         </message>
     </context>
     <context>

@@ -613,14 +613,6 @@
             <translation>Mapa facial. Desenhe os fios do ponto de entrada até o fim.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Desfazer</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Refazer</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Espelhar</translation>
         </message>
@@ -2504,6 +2496,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 O que você escrever fica guardado como rascunho.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Desfazer</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Refazer</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Esvazia tudo, menos a pessoa; pode ser desfeito.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2538,6 +2542,10 @@
         <message>
             <source>Register</source>
             <translation>Cadastrar</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Começado e não registrado</translation>
         </message>
     </context>
     <context>
@@ -4185,6 +4193,15 @@
             <translation>No ponto de entrada e no trajeto</translation>
         </message>
         <message>
+            <source>Nobody chosen yet</source>
+            <translation>Ninguém escolhido ainda</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>O que foi começado aqui não pode ser lido. Fica como está: o que você escrever agora não é guardado como rascunho. %1</translation>
+        </message>
+        <message>
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Nada foi desenhado: o fio %1 já está ali. Ele está escolhido agora.</translation>
@@ -5575,6 +5592,11 @@
             <source>%1: %2 (was %3)</source>
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (antes %3)</translation>
+        </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Um rascunho guardado não pode ser lido. Fica como está: o que você mudar agora não é guardado. %1</translation>
         </message>
     </context>
     <context>
@@ -8062,6 +8084,10 @@
         <message>
             <source>Save the protocol in use</source>
             <translation>Salvar o protocolo em uso</translation>
+        </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Já existe um rascunho, e ele não pode ser lido. Fica como está: este não é guardado.</translation>
         </message>
     </context>
     <context>

@@ -57,13 +57,13 @@ void DeskProgram::choosePerson(const QString& name)
 void DeskProgram::goOn()
 {
     const auto left = std::exchange(m_left, {});
-    if (left && left->page == Page::treatment && m_workplace.desk().draft()) {
+    if (left && left->page == Page::treatment && m_treatment.isBegun()) {
         openTreatment();
         m_treatment.setStep(left->step);
     } else if (left && left->page == Page::followUp) {
         openFollowUp(deskapp::keyOf(left->course));
-    } else if (left && left->page == Page::protocolEdit && m_workplace.desk().protocolDraft()) {
-        m_protocolEditor.open(m_workplace.desk().protocolDraft()->name);
+    } else if (const auto draft = m_workplace.desk().protocolDraft(); left && left->page == Page::protocolEdit && draft) {
+        m_protocolEditor.open(draft->name);
         m_protocolEditor.setStep(left->step);
         turnTo(Page::protocolEdit);
     } else if (left && left->page == Page::clinic) {

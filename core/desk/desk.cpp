@@ -1,8 +1,6 @@
 #include "core/desk/inside.h"
 
 #include "core/bytes/reader.h"
-#include "core/bytes/text.h"
-#include "core/recovery/plan.h"
 
 #include <algorithm>
 
@@ -11,9 +9,6 @@ namespace ebbline::desk {
 namespace {
 
 constexpr const char* hubName = "hub";
-constexpr const char* draftName = "treatment-draft";
-
-std::string planName(const recovery::CourseId& course) { return "plan/" + bytes::toHex(course.view()); }
 
 }  // namespace
 
@@ -129,63 +124,6 @@ std::vector<records::PatientRegistered> Desk::patients() const
         patients.push_back(patient);
     std::stable_sort(patients.begin(), patients.end(), [](const auto& a, const auto& b) { return a.name < b.name; });
     return patients;
-}
-
-Done Desk::recordTreatment(const recovery::Treatment& treatment)
-{
-    if (const Done may = m_inside->needsTask(records::Task::treat); !may)
-        return may;
-    records::TreatmentRecorded body{treatment};
-    if (const auto kept = plan(treatment.course))
-        body.treatment.planned = recovery::plannedOf(kept->placements);
-    if (const Done checked = recovery::check(body.treatment); !checked)
-        return checked;
-    if (!m_inside->vault.state().patients.contains(treatment.patient))
-        return fail(Reason::notFound, "treatment: the patient is not registered");
-    const std::string keptPlan = planName(treatment.course);
-    return m_inside->appendNamed(records::Task::treat, treatment.course, body, {draftName, keptPlan});
-}
-
-std::optional<recovery::Treatment> Desk::draft() const
-{
-    const auto stored = m_inside->vault.kept(draftName);
-    if (!stored)
-        return std::nullopt;
-    const auto body = records::decodeDraft(*stored);
-    return body ? std::optional(*body) : std::nullopt;
-}
-
-Done Desk::keepDraft(const recovery::Treatment& treatment)
-{
-    return m_inside->vault.keep(draftName, records::encode(records::TreatmentRecorded{treatment}));
-}
-
-Done Desk::discardDraft()
-{
-    // The plan was for what will not be recorded.
-    if (const auto begun = draft())
-        if (const Done dropped = discardPlan(begun->course); !dropped)
-            return dropped;
-    return m_inside->vault.keep(draftName, {});
-}
-
-std::optional<recovery::Treatment> Desk::plan(const recovery::CourseId& course) const
-{
-    const auto stored = m_inside->vault.kept(planName(course));
-    if (!stored)
-        return std::nullopt;
-    const auto body = records::decodeDraft(*stored);
-    return body ? std::optional(*body) : std::nullopt;
-}
-
-Done Desk::keepPlan(const recovery::Treatment& treatment)
-{
-    return m_inside->vault.keep(planName(treatment.course), records::encode(records::TreatmentRecorded{treatment}));
-}
-
-Done Desk::discardPlan(const recovery::CourseId& course)
-{
-    return m_inside->vault.keep(planName(course), {});
 }
 
 recovery::Treatment Desk::blankTreatment(const recovery::PatientId& patient) const

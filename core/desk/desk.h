@@ -83,11 +83,20 @@ public:
     std::vector<journal::PatientCorrection> corrections(const recovery::PatientId& patient) const;  ///< oldest first
     /// With the plan that is kept beside it, if there is one. Lets go of draft and plan in the same transaction. \returns as recovery::check().
     Done recordTreatment(const recovery::Treatment& treatment);
-    /// A treatment being written; kept durably at every change.
-    std::optional<recovery::Treatment> draft() const;
+    /// A treatment being written; kept durably at every change, on this computer. Each patient has one of her own; the null id has
+    /// what is written while nobody is chosen.
+    /// \returns Reason::notFound if none is being written; any other reason if that cannot be told or read: then nothing may be kept over it.
+    Result<recovery::Treatment> draft(const recovery::PatientId& patient) const;
+    /// Whose treatments are being written, readable or not; the null id comes first. \returns Reason::storageFailed.
+    Result<std::vector<recovery::PatientId>> drafted() const;
     Done keepDraft(const recovery::Treatment& treatment);
-    Done discardDraft();  ///< and the plan that was kept for it
-    /// What was planned before the patient lay down; kept on this computer until the treatment is recorded with it.
+    /// What was written while nobody was chosen becomes that of the treatment's patient.
+    Done handDraft(const recovery::Treatment& treatment);
+    Done discardDraft(const recovery::PatientId& patient);
+    /// The one draft that an older program kept becomes its patient's, unless she has one; it waits then.
+    /// \returns whose it is, empty if there was none to move; any reason if it cannot be read: it stays as it is.
+    Result<std::optional<recovery::PatientId>> adoptFormerDraft();
+    /// What was planned before the patient lay down, beside what was done; kept on this computer until the treatment is recorded with it.
     std::optional<recovery::Treatment> plan(const recovery::CourseId& course) const;
     Done keepPlan(const recovery::Treatment& treatment);
     Done discardPlan(const recovery::CourseId& course);
@@ -99,8 +108,8 @@ public:
     Done signProtocol(const triggers::Protocol& protocol);
     /// Every version of a protocol, oldest first; empty if none was ever signed.
     std::vector<records::ProtocolSigned> protocolVersions(const std::string& name) const;
-    /// A protocol being changed; kept durably at every change.
-    std::optional<triggers::Protocol> protocolDraft() const;
+    /// A protocol being changed; kept durably at every change. \returns as draft().
+    Result<triggers::Protocol> protocolDraft() const;
     Done keepProtocolDraft(const triggers::Protocol& protocol);
     Done discardProtocolDraft();
     /// Past courses to rehearse a protocol on, copied.

@@ -356,5 +356,7 @@ Result<recovery::Treatment> decodeDraft(bytes::View input);
 /// The bytes a clinic signs for a protocol, and the way back.
 bytes::Bytes encodeProtocol(const triggers::Protocol& protocol);
 Result<triggers::Protocol> decodeProtocol(bytes::View input);
+/// The same of one in the making: its care plan may be unfinished.
+Result<triggers::Protocol> decodeProtocolDraft(bytes::View input);
 
 }  // namespace ebbline::records

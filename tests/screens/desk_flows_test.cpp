@@ -254,6 +254,52 @@ TEST_CASE("a treatment of six threads is written down and its phone linked, with
     CHECK(ear.take() == "");
 }
 
+TEST_CASE("undo and redo stand on every step of a treatment, and what is begun for another patient waits, with each kind of hands", "[desk][flows][treatment][undo]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    CAPTURE(kind);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    open(*program);
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    auto& window = *program->window();
+    const auto hand = hands(kind, window);
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1));
+    const auto first = editor.patientKey();
+    for (const double across : {296.0, 280.0, 264.0})
+        editor.draw({across, 170}, {across - 40, 262});
+    editor.undo();
+    for (int step = 0; step < 4; ++step) {
+        CAPTURE(step);
+        editor.setStep(step);
+        screens::settle(window);
+        REQUIRE(hand.use(said("TreatmentPage", "Undo")));
+        CHECK(editor.placements()->rowCount() == 1);
+        REQUIRE(hand.use(said("TreatmentPage", "Redo")));
+        CHECK(editor.placements()->rowCount() == 2);
+        QTest::keySequence(&window, QKeySequence(QKeySequence::Undo));
+        CHECK(editor.placements()->rowCount() == 1);
+        QTest::keySequence(&window, QKeySequence(QKeySequence::Redo));
+        CHECK(editor.placements()->rowCount() == 2);
+    }
+
+    REQUIRE(hand.use(said("TreatmentPage", "Start over")));
+    CHECK(editor.placements()->rowCount() == 0);
+    REQUIRE(hand.use(said("TreatmentPage", "Undo")));
+    CHECK(editor.placements()->rowCount() == 2);
+
+    REQUIRE(editor.registerPatient(QStringLiteral("Mira Solberg"), QStringLiteral("+00 555 0151"), 1));
+    CHECK(editor.placements()->rowCount() == 0);
+    editor.setStep(0);
+    screens::settle(window);
+    REQUIRE(hand.use(QStringLiteral("Lea Fontaine")));
+    CHECK(editor.patientKey() == first);
+    CHECK(editor.placements()->rowCount() == 2);
+    CHECK(ear.take() == "");
+}
+
 TEST_CASE("a call is handled, a follow-up recorded and its sheet opened, with each kind of hands", "[desk][flows][followup]")
 {
     const int kind = GENERATE(mouse, spaceKey, reader);

@@ -9,17 +9,6 @@ namespace ebbline::deskapp {
 void PlacementBook::load(std::vector<recovery::Placement> placements)
 {
     m_now = std::move(placements);
-    m_before.clear();
-    m_after.clear();
-}
-
-void PlacementBook::remember()
-{
-    m_before.push_back(m_now);
-    if (m_before.size() > mostSteps) {
-        m_before.erase(m_before.begin());
-    }
-    m_after.clear();
 }
 
 int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& entry, const recovery::ChartPoint& end)
@@ -27,7 +16,6 @@ int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& en
     if (isFull()) {
         return 0;
     }
-    remember();
     const auto hint = face::hintFor(view, entry, end);
     auto placement = m_now.empty() ? recovery::Placement{} : m_now.back();
     placement.view = view;
@@ -66,7 +54,6 @@ void PlacementBook::move(int number, const recovery::ChartPoint& entry, const re
 void PlacementBook::change(int number, const recovery::Placement& placement)
 {
     if (exists(number) && m_now[static_cast<std::size_t>(number - 1)] != placement) {
-        remember();
         m_now[static_cast<std::size_t>(number - 1)] = placement;
     }
 }
@@ -74,7 +61,6 @@ void PlacementBook::change(int number, const recovery::Placement& placement)
 void PlacementBook::remove(int number)
 {
     if (exists(number)) {
-        remember();
         m_now.erase(m_now.begin() + (number - 1));
     }
 }
@@ -84,7 +70,6 @@ int PlacementBook::duplicate(int number)
     if (!exists(number) || isFull()) {
         return 0;
     }
-    remember();
     auto copy = m_now[static_cast<std::size_t>(number - 1)];
     constexpr double lower = 12;  // frame units: near enough to belong, far enough to be seen
     copy.entry = face::clampedToChart(copy.entry.x, copy.entry.y + lower);
@@ -121,7 +106,6 @@ int PlacementBook::mirror(int number)
     if (!exists(number) || isFull() || twinOf(number) > 0) {
         return 0;
     }
-    remember();
     m_now.push_back(recovery::mirrored(m_now[static_cast<std::size_t>(number - 1)]));
     return static_cast<int>(m_now.size());
 }
@@ -135,28 +119,9 @@ int PlacementBook::mirrorAll()
         }
     }
     if (!twins.empty()) {
-        remember();
         m_now.insert(m_now.end(), twins.begin(), twins.end());
     }
     return static_cast<int>(twins.size());
-}
-
-void PlacementBook::undo()
-{
-    if (canUndo()) {
-        m_after.push_back(m_now);
-        m_now = m_before.back();
-        m_before.pop_back();
-    }
-}
-
-void PlacementBook::redo()
-{
-    if (canRedo()) {
-        m_before.push_back(m_now);
-        m_now = m_after.back();
-        m_after.pop_back();
-    }
 }
 
 }  // namespace ebbline::deskapp

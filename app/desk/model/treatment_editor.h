@@ -1,11 +1,13 @@
 #pragma once
 /// \file
 /// Writing down a treatment: whose it is, what was placed where, what was injected, what was said
-/// and agreed. Kept durably at every change, so that a power cut costs nothing.
+/// and agreed. Kept durably at every change, so that a power cut costs nothing. Each patient has a draft of her own: what
+/// was written of one never stands under another's name.
 
 #include "app/desk/model/dose_words.h"
 #include "app/desk/model/placement_book.h"
 #include "app/desk/model/row_list.h"
+#include "app/desk/model/treatment_history.h"
 #include "app/desk/model/treatment_row_types.h"
 #include "app/desk/model/workplace.h"
 #include "app/face/face_paint.h"
@@ -14,6 +16,8 @@
 #include <QObject>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
+
+#include <map>
 
 namespace ebbline::deskapp {
 
@@ -24,6 +28,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int step READ step WRITE setStep NOTIFY stepChanged FINAL)  ///< 0 patient .. 3 check
     Q_PROPERTY(QStringList steps READ steps NOTIFY stepChanged FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* patients READ patients CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* begun READ begun CONSTANT FINAL)  ///< whose treatments are begun and not recorded
     Q_PROPERTY(QString patientSearch READ patientSearch WRITE setPatientSearch NOTIFY changed FINAL)
     Q_PROPERTY(QString patientKey READ patientKey NOTIFY changed FINAL)
     Q_PROPERTY(QString patientName READ patientName NOTIFY changed FINAL)
@@ -119,14 +124,17 @@ class TreatmentEditor : public QObject {
 public:
     explicit TreatmentEditor(Workplace& workplace, QObject* parent = nullptr);
 
-    /// Takes up the kept draft, or starts blank.
+    /// Takes up the draft that was in hand last, or starts blank. What was done to it before can be undone still, until the desk locks.
     void open();
+    /// Whether there is something to come back to: a patient is chosen, or something is written.
+    bool isBegun() const;
     void refresh();
 
     int step() const { return m_step; }
     void setStep(int step);
     QStringList steps() const;
     RowList* patients() { return &m_patients; }
+    RowList* begun() { return &m_begun; }
     QString patientSearch() const { return m_patientSearch; }
     void setPatientSearch(const QString& text);
     QString patientKey() const { return keyOf(m_treatment.patient); }
@@ -152,8 +160,8 @@ public:
     QString mirrorSaid() const { return m_mirrorSaid; }
     QString packProblem() const { return m_packProblem; }
     QStringList packReadings() const;
-    bool canUndo() const { return !m_before.empty(); }
-    bool canRedo() const { return !m_after.empty(); }
+    bool canUndo() const { return m_history.canUndo(); }
+    bool canRedo() const { return m_history.canRedo(); }
     RowList* baseline() { return &m_baselineRows; }
     QStringList missing() const;
     QString kept() const { return m_kept; }
@@ -251,7 +259,9 @@ public:
     Q_INVOKABLE void takeNow();
     /// The day and time that stand there are right, though they are of another day.
     Q_INVOKABLE void confirmWhen();
+    /// Takes up the patient's own draft, or a blank one. What was written while nobody was chosen becomes hers, unless she has a draft.
     Q_INVOKABLE void choosePatient(const QString& key);
+    Q_INVOKABLE void takeUpBegun(const QString& key);  ///< of begun()
     /// What was begun of a new patient, "name" or "phone"; kept at every letter, gone once registered.
     Q_INVOKABLE QString begunOf(const QString& field) const;
     Q_INVOKABLE void keepOf(const QString& field, const QString& text);
@@ -270,7 +280,7 @@ public:
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     Q_INVOKABLE void setBaseline(int symptom, int side, int points);  ///< -1 clears
-    Q_INVOKABLE void startOver();
+    Q_INVOKABLE void startOver();  ///< blank, for the same patient; can be undone
     /// What is drawn now is the plan; it stays as it is while the treatment is changed.
     Q_INVOKABLE void keepAsPlan();
     Q_INVOKABLE void dropPlan();
@@ -289,7 +299,7 @@ Q_SIGNALS:
 
 private:
     const recovery::Placement& current() const;
-    void changeCurrent(const recovery::Placement& placement);
+    void changeCurrent(const recovery::Placement& placement, TypedField field = TypedField::none);
     void takeDrug(recovery::Drug drug);
     void placeEpinephrine(std::size_t first, std::size_t end, int at);
     void takePack(const exchange::PackCode& code);
@@ -297,18 +307,28 @@ private:
     /// What a code or a mirroring said was said of the thread that was selected then.
     void select(int number);
     void placed(int number);
-    void touched();
+    void touched(TypedField field = TypedField::none);
     void keep();
+    bool isEmpty() const;
+    bool isBlank() const;  ///< nothing is written, and no plan waits for it
+    void takeUp(const recovery::PatientId& patient);
+    void layAside();
     void treat(const recovery::PatientId& patient);
-    enum class When : std::uint8_t { unsaid, said, confirmed };
-    void takeAt(const clock::Moment& at, When when);
+    void handTo(const recovery::PatientId& patient);
+    void adoptFormer();
+    void forget();
+    void recordedHere(const recovery::PatientId& patient);
+    QList<RowList::Row> begunRows() const;
+    static QString unreadText(const Error& why);
+    static QString whenPlace(const recovery::PatientId& patient);
+    void takeAt(const clock::Moment& at, WhenSaid when);
     void takeTyped();
     void openWhen();
     void forgetWhen();
     void showAt();
     /// While nobody has said otherwise, a treatment of today is of this moment.
     void renewAt();
-    void restore(const recovery::Treatment& treatment);
+    void restore(const TreatmentHistory::Step& step);
     void refreshPatients();
     /// The numbers as they are typed, from those of the treatment.
     void showNumbers();
@@ -316,15 +336,20 @@ private:
     Workplace& m_workplace;
     recovery::Treatment m_treatment;
     PlacementBook m_book;
-    static constexpr std::size_t mostSteps = 200;
-    recovery::Treatment m_last;                 ///< as it was after the last change
-    std::vector<recovery::Treatment> m_before;  ///< to undo, oldest first
-    std::vector<recovery::Treatment> m_after;
+    TreatmentHistory m_history;
+    /// What was in hand before, while the desk stays open.
+    struct Aside {
+        TreatmentHistory history;
+        bool unkept = false;  ///< it stands here alone
+    };
+    std::map<recovery::PatientId, Aside> m_aside;
+    QString m_unread;         ///< why the draft cannot be read; while that is so nothing is kept over it
+    bool m_unkept = false;
     std::optional<recovery::Treatment> m_plan;
     QString m_mirrorSaid;
     QString m_packProblem;
     std::vector<exchange::PackCode> m_packReadings;
-    When m_when = When::unsaid;
+    WhenSaid m_when = WhenSaid::no;
     QString m_day;
     QString m_time;
     int m_step = 0;
@@ -337,6 +362,7 @@ private:
     QString m_kept;
     DoseWords m_dose;
     RowList m_patients;
+    RowList m_begun;
     RowList m_placementRows;
     RowList m_baselineRows;
 };

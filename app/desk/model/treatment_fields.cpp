@@ -154,14 +154,14 @@ void TreatmentEditor::setLot(const QString& lot)
     if (placement.lot != current().lot) {
         placement.article.reset();  // it was that of the pack with the other lot
     }
-    changeCurrent(placement);
+    changeCurrent(placement, TypedField::lot);
 }
 
 void TreatmentEditor::setExpiry(const QString& date)
 {
     auto placement = current();
     placement.expiry = date.trimmed().isEmpty() ? std::nullopt : std::optional(date.trimmed().toStdString());
-    changeCurrent(placement);
+    changeCurrent(placement, TypedField::expiry);
 }
 
 QString TreatmentEditor::expiryProblem() const
@@ -293,7 +293,7 @@ void TreatmentEditor::setWeight(const QString& text)
     m_weight = text;
     // A weight outside 30..300 kg stays in, so that core refuses it and no number is shown.
     m_treatment.weightKg = numberOf(text);
-    touched();
+    touched(TypedField::weight);
 }
 
 void TreatmentEditor::setOtherwise(const QString& text)
@@ -304,7 +304,7 @@ void TreatmentEditor::setOtherwise(const QString& text)
     m_otherwise = text;
     const auto milligrams = numberOf(text);
     m_treatment.otherwiseMg = milligrams && isAmount(*milligrams) ? milligrams : std::nullopt;
-    touched();
+    touched(TypedField::otherwise);
 }
 
 QString TreatmentEditor::otherwiseProblem() const
@@ -350,7 +350,7 @@ void TreatmentEditor::setNote(const QString& note)
 {
     if (note.toStdString() != m_treatment.note) {
         m_treatment.note = note.toStdString();
-        touched();
+        touched(TypedField::note);
     }
 }
 

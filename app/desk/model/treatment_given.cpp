@@ -85,7 +85,7 @@ void TreatmentEditor::placeEpinephrine(std::size_t first, std::size_t end, int a
     if (where && *where != EpinephrineAt::nowhere && m_treatment.anaesthetic.drug == recovery::Drug::lidocaine) {
         takeDrug(recovery::Drug::lidocaineWithEpinephrine);
     }
-    if (treatment() != m_last) {
+    if (treatment() != m_history.now()) {
         touched();
     }
 }

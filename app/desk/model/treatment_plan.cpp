@@ -1,4 +1,4 @@
-// Undo over the whole record, the plan kept beside what is done, the twin on the other side, and the code on a pack.
+// The plan kept beside what is done, the twin on the other side, and the code on a pack.
 
 #include "app/desk/model/treatment_editor.h"
 
@@ -35,41 +35,6 @@ recovery::Placement withPack(recovery::Placement placement, const exchange::Pack
 }
 
 }  // namespace
-
-void TreatmentEditor::restore(const recovery::Treatment& treatment)
-{
-    // Whose it is and when it was are chosen apart and stay.
-    const auto patient = m_treatment.patient;
-    const auto at = m_treatment.at;
-    m_treatment = treatment;
-    m_treatment.patient = patient;
-    m_treatment.at = at;
-    m_book.load(m_treatment.placements);
-    showNumbers();
-    select(std::min(m_selected, static_cast<int>(m_book.placements().size())));
-    m_last = this->treatment();
-    touched();
-}
-
-void TreatmentEditor::undo()
-{
-    if (canUndo()) {
-        m_after.push_back(m_last);
-        const auto former = m_before.back();
-        m_before.pop_back();
-        restore(former);
-    }
-}
-
-void TreatmentEditor::redo()
-{
-    if (canRedo()) {
-        m_before.push_back(m_last);
-        const auto next = m_after.back();
-        m_after.pop_back();
-        restore(next);
-    }
-}
 
 void TreatmentEditor::keepAsPlan()
 {
@@ -113,6 +78,7 @@ void TreatmentEditor::mirrorSelected()
 void TreatmentEditor::select(int number)
 {
     m_selected = number;
+    m_history.endTyping();
     forgetPack();
 }
 

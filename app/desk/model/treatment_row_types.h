@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// A line each of the lists of a treatment.
+/// The lines of the lists on the pages of a treatment.
 
 #include <QMetaType>
 #include <QString>

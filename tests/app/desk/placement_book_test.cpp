@@ -1,9 +1,7 @@
-// The placements of a treatment being written: drawing, mirroring, undoing.
+// The placements of a treatment being written: drawing, moving, mirroring.
 #include "app/desk/model/placement_book.h"
 
 #include <catch2/catch_test_macros.hpp>
-
-#include <rapidcheck.h>
 
 using namespace ebbline;
 using deskapp::PlacementBook;
@@ -112,9 +110,7 @@ TEST_CASE("a thread that is moved is judged anew, and what was chosen otherwise 
     book.move(1, {104, 190}, {170, 330});
     CHECK(book.placements()[0].side == Side::right);
     CHECK(book.placements()[0].ending == recovery::Ending::pastMovingZone);
-    book.undo();
-    book.undo();
-    CHECK(book.placements()[0] == drawn);
+    book.load({drawn});
 
     auto chosen = drawn;
     chosen.side = Side::right;
@@ -136,7 +132,6 @@ TEST_CASE("what does not exist is left alone", "[desk][placements]")
     CHECK(book.duplicate(1) == 0);
     CHECK(book.mirror(-1) == 0);
     CHECK(book.placements().empty());
-    CHECK_FALSE(book.canUndo());
 }
 
 TEST_CASE("no more threads than a treatment may hold", "[desk][placements]")
@@ -150,45 +145,4 @@ TEST_CASE("no more threads than a treatment may hold", "[desk][placements]")
     CHECK(book.duplicate(1) == 0);
     CHECK(book.mirror(1) == 0);
     CHECK(book.placements().size() == PlacementBook::mostPlacements);
-}
-
-TEST_CASE("undoing everything gives what was loaded, redoing everything what was there", "[desk][placements][property]")
-{
-    CHECK(rc::check("undo and redo", [] {
-        PlacementBook book;
-        recovery::Placement known;
-        known.entry = {296, 170};
-        known.end = {256, 256};
-        book.load({known});
-        const auto loaded = book.placements();
-        const auto steps = *rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 5));
-        for (const int step : steps) {
-            const int last = static_cast<int>(book.placements().size());
-            switch (step) {
-            case 0:
-                book.draw(ChartView::front, {303, 206}, {272, 326});
-                break;
-            case 1:
-                book.remove(last);
-                break;
-            case 2:
-                book.duplicate(last);
-                break;
-            case 3:
-                book.mirror(1);
-                break;
-            default:
-                book.mirrorAll();
-            }
-        }
-        const auto done = book.placements();
-        while (book.canUndo()) {
-            book.undo();
-        }
-        RC_ASSERT(book.placements() == loaded);
-        while (book.canRedo()) {
-            book.redo();
-        }
-        RC_ASSERT(book.placements() == done);
-    }));
 }
