@@ -4,6 +4,7 @@
 
 #include <catch2/generators/catch_generators.hpp>
 
+#include <type_traits>
 #include <utility>
 
 using namespace ebbline;
@@ -32,6 +33,7 @@ struct Meeting {
 };
 
 bool isNonce(const mailbox::Request& request) { return request.path.ends_with("/nonce"); }
+bool isAnything(const mailbox::Request&) { return true; }
 bool isQuestion(const mailbox::Request& request) { return request.method == "GET" && request.path.starts_with("/v1/offers/"); }
 
 /// Keeps some answers until they are let through.
@@ -296,4 +298,33 @@ TEST_CASE("a link signed by somebody else than the clinic is refused", "[pairing
     CHECK(joining.step() == Joining::Step::failed);
     CHECK(joining.problem()->reason == Reason::forged);
     CHECK_FALSE(meeting.phone.linked());
+}
+
+TEST_CASE("desk and diary that are moved while the hub answers finish their sync where they are", "[pairing][sync]")
+{
+    test::ClinicWorld world;
+    patient::Diary& phone = world.join(world.treat());
+    SlowWay way(world.courier, isAnything);
+    const auto syncAndMove = [&](auto& who) {
+        std::optional<sync::Report> report;
+        who.syncNow(way, [&](const sync::Report& done) { report = done; });
+        REQUIRE_FALSE(report.has_value());
+        auto moved = std::move(who);
+        while (!report) {
+            REQUIRE_FALSE(way.held.empty());
+            for (const auto& answer : std::exchange(way.held, {}))
+                answer();
+        }
+        CHECK_FALSE(report->problem);
+        who = std::move(moved);
+    };
+    syncAndMove(phone);
+    syncAndMove(world.desk);
+}
+
+TEST_CASE("what reads a pairing code is no copy of another, which would take the link for it", "[pairing]")
+{
+    STATIC_REQUIRE_FALSE(std::is_copy_constructible_v<sync::Enrolling>);
+    STATIC_REQUIRE_FALSE(std::is_copy_constructible_v<Joining>);
+    STATIC_REQUIRE_FALSE(std::is_copy_constructible_v<desk::Applying>);
 }
