@@ -27,11 +27,9 @@ Card {
         width: parent.width - 2 * Theme.gap
         spacing: Theme.gapSmall
 
-        Words {
+        Told {
             text: root.question
-            strong: true
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         }
         Flow {
             spacing: Theme.gapSmall

@@ -66,12 +66,11 @@ ColumnLayout {
         ActButton { text: qsTr("Duplicate"); quiet: true; enabled: root.ready && root.editor.selected > 0; onClicked: root.editor.duplicateSelected() }
         ActButton { text: qsTr("Remove"); quiet: true; enabled: root.ready && root.editor.selected > 0; onClicked: root.editor.removeSelected() }
     }
-    Words {
+    Told {
         objectName: "mirrorSaid"
-        visible: text.length > 0
         text: root.ready ? root.editor.mirrorSaid : ""
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         text: qsTr("Hatched: the zone that moves with speech and chewing, and the notch of the jaw. Common practice, no source.")

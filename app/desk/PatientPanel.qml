@@ -30,19 +30,13 @@ PanelFrame {
         }
     ]
 
-    Words {
-        visible: root.editor.meanwhile.length > 0
+    Told {
         text: root.editor.meanwhile
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.editor.problem.length > 0
+    Told {
         text: root.editor.problem
-        strong: true
-        color: Theme.callNow
-        Accessible.role: Accessible.AlertMessage
+        alarm: true
         Layout.fillWidth: true
     }
     LineField {

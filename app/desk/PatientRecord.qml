@@ -17,11 +17,8 @@ ColumnLayout {
 
     spacing: Theme.gapSmall
 
-    Words {
-        visible: root.crossed.length > 0
+    Told {
         text: root.crossed
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Repeater {

@@ -177,36 +177,6 @@ TEST_CASE("each single key of the queue does what the page of keys says", "[desk
     CHECK(ear.take() == "");
 }
 
-TEST_CASE("where epinephrine was is said for six threads in one act, with each kind of hands", "[desk][flows][treatment]")
-{
-    const int kind = GENERATE(mouse, spaceKey, reader);
-    const char* language = GENERATE("en", "ar");
-    CAPTURE(kind, language);
-    screens::Ear ear;
-    screens::DemoClinic clinic;
-    auto program = clinic.program(QString::fromLatin1(language));
-    open(*program);
-    program->openTreatment();
-    auto& editor = *program->treatment();
-    editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1);
-    for (const double across : {296.0, 280.0, 264.0})
-        editor.draw({across, 170}, {across - 40, 262});
-    editor.mirrorAll();
-    editor.setStep(2);
-    auto& window = *program->window();
-    screens::settle(window);
-
-    REQUIRE(hands(kind, window).use(said("TreatmentAnaesthetic", "Where it held epinephrine, all threads at once") + QStringLiteral(": ")
-                                    + said("ebbline::deskapp::TreatmentEditor", "At the entry point")));
-
-    const auto treatment = editor.treatment();
-    REQUIRE(treatment.placements.size() == 6);
-    for (const auto& thread : treatment.placements)
-        CHECK(thread.epinephrineAt == recovery::EpinephrineAt::entryPoint);
-    CHECK(treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine);
-    CHECK(ear.take() == "");
-}
-
 TEST_CASE("a treatment of six threads is written down and its phone linked, with each kind of hands", "[desk][flows][treatment]")
 {
     const int kind = GENERATE(mouse, spaceKey, reader);
@@ -410,41 +380,5 @@ TEST_CASE("a protocol from a file is made a draft, rehearsed and signed without 
     REQUIRE(hand.use(said("ProtocolSigning", "Sign it")));
     CHECK(inUse().carePlan.followUpDay == 24);
     CHECK(inUse().thresholds.levelGuard == 4);
-    CHECK(ear.take() == "");
-}
-
-TEST_CASE("a recovery code is read back from its paper at the desk, with each kind of hands", "[desk][flows][keep]")
-{
-    const int kind = GENERATE(mouse, spaceKey, reader);
-    const char* language = GENERATE("en", "ar");
-    CAPTURE(kind, language);
-    screens::Ear ear;
-    screens::DemoClinic clinic;
-    auto program = clinic.program(QString::fromLatin1(language));
-    program->openKeep();
-    open(*program);
-    auto& window = *program->window();
-    const auto act = hands(kind, window);
-    auto& keep = *program->keep();
-    keep.makeCode(QString::fromLatin1(screens::DemoClinic::passphrase));
-    while (keep.isBusy())
-        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
-    screens::settle(window);
-
-    const QString code = keep.code();
-    REQUIRE_FALSE(code.isEmpty());
-    REQUIRE(screens::spoken(window, code) != nullptr);
-    REQUIRE(act.use(said("KeepPage", "It is written down")));
-    CHECK(screens::spoken(window, code) == nullptr);
-    REQUIRE(act.fill(keep.askedText(), QStringLiteral("2")));
-    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
-    CHECK(screens::spoken(window, keep.askedProblem()) != nullptr);
-    REQUIRE(act.use(said("CodeBack", "Show it once more")));
-    CHECK(screens::spoken(window, code) != nullptr);
-    REQUIRE(act.use(said("KeepPage", "It is written down")));
-    REQUIRE(act.fill(keep.askedText(), code.section(QLatin1Char('-'), keep.askedGroup() - 1, keep.askedGroup() - 1)));
-    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
-    CHECK(keep.code().isEmpty());
-    CHECK(screens::spoken(window, keep.outcome()) != nullptr);
     CHECK(ear.take() == "");
 }

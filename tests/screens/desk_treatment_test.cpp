@@ -8,6 +8,7 @@
 #include <catch2/generators/catch_generators.hpp>
 
 #include <QColor>
+#include <QCoreApplication>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QTest>
@@ -17,6 +18,11 @@
 using namespace ebbline;
 
 namespace {
+
+/// What the pages say in the language of the program.
+QString said(const char* context, const char* words) { return QCoreApplication::translate(context, words); }
+
+constexpr int mouse = 4, spaceKey = 1, reader = 3;  // screens::hands()
 
 /// The item of that name which is on show; none: nullptr.
 QQuickItem* shownItem(QQuickItem& root, const QString& name)
@@ -98,5 +104,35 @@ TEST_CASE("the plan can be dropped when the last thread is gone, and a second tw
     screens::settle(window);
     REQUIRE(screens::click(window, QStringLiteral("Drop the plan")));
     CHECK_FALSE(editor.isPlanned());
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("where epinephrine was is said for six threads in one act, with each kind of hands", "[desk][flows][treatment]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    const char* language = GENERATE("en", "ar");
+    CAPTURE(kind, language);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QString::fromLatin1(language));
+    open(*program);
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1);
+    for (const double across : {296.0, 280.0, 264.0})
+        editor.draw({across, 170}, {across - 40, 262});
+    editor.mirrorAll();
+    editor.setStep(2);
+    auto& window = *program->window();
+    screens::settle(window);
+
+    REQUIRE(screens::hands(kind, window).use(said("TreatmentAnaesthetic", "Where it held epinephrine, all threads at once") + QStringLiteral(": ")
+                                             + said("ebbline::deskapp::TreatmentEditor", "At the entry point")));
+
+    const auto treatment = editor.treatment();
+    REQUIRE(treatment.placements.size() == 6);
+    for (const auto& thread : treatment.placements)
+        CHECK(thread.epinephrineAt == recovery::EpinephrineAt::entryPoint);
+    CHECK(treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine);
     CHECK(ear.take() == "");
 }
