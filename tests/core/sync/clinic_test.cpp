@@ -328,6 +328,7 @@ TEST_CASE("a number that one desk corrects stands at the other, and no phone is 
     here.phone = "+00 555 0188";
     there.name = "Inez Varga";
     REQUIRE(clinic.world.desk.correctPatient(here, seen));
+    clinic.world.clock.advance(1s);  // the name is the later one
     REQUIRE(clinic.second.correctPatient(there, seen));
     clinic.everybody();
     for (desk::Desk* desk : {&clinic.world.desk, &clinic.second}) {
@@ -336,6 +337,26 @@ TEST_CASE("a number that one desk corrects stands at the other, and no phone is 
         CHECK(desk->corrections(patient.patient).back().crossed);
     }
     CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+
+    // What a correction had written and a colleague's held against is in sight no more: brought back, it holds.
+    auto back = clinic.second.vault().state().patients.at(patient.patient);
+    back.phone = "+00 555 0199";
+    const auto last = clinic.second.corrections(patient.patient).back();
+    REQUIRE(last.written.phone == back.phone);
+    REQUIRE(last.after.phone == "+00 555 0188");
+    const auto brought = clinic.second.correctPatient(back, last.operation);
+    REQUIRE(brought);
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == "+00 555 0199");
+    clinic.everybody();
+    for (desk::Desk* desk : {&clinic.world.desk, &clinic.second}) {
+        CHECK(desk->summary(clinic.course)->patientPhone == "+00 555 0199");
+        CHECK(desk->corrections(patient.patient).back().operation == *brought);
+        CHECK(desk->corrections(patient.patient).back().by == "Dr. Jonas Feld");
+        CHECK_FALSE(desk->corrections(patient.patient).back().crossed);
+    }
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+    REQUIRE(clinic.second.takeBackCorrection(patient.patient, *brought));
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == "+00 555 0188");
 
     // A backup is of one desk's own vault.
     REQUIRE(clinic.world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund"));
