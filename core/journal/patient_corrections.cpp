@@ -8,10 +8,10 @@ namespace {
 
 /// A desk that brings back what the correction before had written and did not bring about first says what it has in sight
 /// (Desk::correctPatient()). The two are one step of one person: the second says nothing of what the first did not know.
-bool isOneStepWith(const Operation& operation, const PatientCorrection& before)
+bool isOneStepWith(const Operation& operation, const PatientCorrection& last)
 {
-    return before.operation.device == operation.id.device && before.operation.number + 2 == operation.id.number
-           && before.entered == operation.entered && before.before == before.after;
+    return last.operation.device == operation.id.device && last.operation.number + 2 == operation.id.number
+           && last.entered == operation.entered && last.before == last.after;
 }
 
 }  // namespace

@@ -47,7 +47,7 @@ struct Listening::Inside {
             return {fail(response.error()), hub->retryAfter()};
         if (!isClinic())
             return {!response->body.empty()};
-        // What lies there for good ends no wait, and is no news when the time is over. A hub that did not wait compares nothing.
+        // The same mailboxes before the time is over: something more was put into one of them. At its end: what lies there for good.
         const std::string before = std::exchange(known, mailbox::knownNews(response->body));
         return {!response->body.empty() && !(toItsEnd && known == before)};
     }

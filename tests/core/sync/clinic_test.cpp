@@ -364,3 +364,35 @@ TEST_CASE("a number that one desk corrects stands at the other, and no phone is 
     CHECK_FALSE(clinic.world.desk.isBackupDue());
     CHECK(clinic.second.isBackupDue());
 }
+
+TEST_CASE("a correction that arrives late, from before the one in sight, is not undone by who had not seen it", "[sync][clinic][patients]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    const auto registered = clinic.second.patients().front();
+    auto number = registered, name = registered;
+    number.phone = "+00 555 0199";
+    name.name = "Inez Varga";
+    REQUIRE(clinic.world.desk.correctPatient(number, {}));
+    clinic.world.clock.advance(1s);
+    const auto seen = clinic.second.correctPatient(name, {});
+    REQUIRE(seen);
+    const auto inSight = clinic.second.patients().front();
+    REQUIRE(inSight == name);
+    clinic.everybody();
+    REQUIRE(clinic.second.summary(clinic.course)->patientPhone == number.phone);
+
+    auto written = inSight;
+    written.language = "de";
+    REQUIRE(clinic.second.correctPatient(written, *seen, inSight));
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == number.phone);
+    CHECK(clinic.second.patients().front().language == "de");
+    CHECK(clinic.second.corrections(registered.patient).size() == 3);
+    // Who saw the number, and writes the former one, means it.
+    const auto now = clinic.second.patients().front();
+    auto back = now;
+    back.phone = registered.phone;
+    REQUIRE(clinic.second.correctPatient(back, clinic.second.corrections(registered.patient).back().operation, now));
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == registered.phone);
+}

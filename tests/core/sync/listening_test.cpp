@@ -120,7 +120,7 @@ TEST_CASE("what lies at a hub for good is no news when a wait is over; what come
         it.hub.look(true);
         CHECK(it.isNothing());
     }
-    // A hub that answers without waiting has compared nothing.
+    // The same sooner: something more was put into one of them.
     it.wait(desk);
     it.hub.look(true);
     CHECK(it.isNews());
