@@ -47,7 +47,9 @@ public:
     /// A backup of this desk's own vault that is older, or was never made, is due as soon as there is a treatment to lose: the guide asks
     /// for one a week. Our own choice.
     static constexpr std::chrono::hours backupHolds{7 * 24};
-    std::optional<clock::Moment> lastBackup() const;  ///< of this desk; empty: its journal knows of none
+    /// One that lies further ahead of the clock was made while that ran ahead, and says nothing of when. Our own choice.
+    static constexpr std::chrono::hours backupAhead{1};
+    std::optional<clock::Moment> lastBackup() const;  ///< of this desk; of those ahead only if there is no other; empty: its journal knows of none
     bool isBackupDue() const;
 
     /// Roles are a rule of the house (records::Role). What the role of the person at the desk does not allow is refused with
@@ -73,10 +75,13 @@ public:
                                                 const std::string& language);
     /// Writes name, number and language of a patient anew, in the name of the person at the desk; what was written before stays on
     /// record. Open to everyone, as registering is. `seen`: the last correction that whoever writes had in sight, empty if it was what
-    /// was registered: of what a colleague corrected meanwhile, only what is changed here is changed.
+    /// was registered: of what a colleague corrected meanwhile, only what is changed here is changed. `inSight`: what stood before whoever writes; empty if
+    /// it is what `seen` left. What brings back what `seen` wrote and a colleague's correction held against is recorded in two
+    /// steps, the first of which changes nothing.
     /// \returns what was recorded, for takeBackCorrection(); Reason::notEnough without a name, Reason::notFound, Reason::alreadyExists
     ///          if that is what holds, Reason::invalidState if nobody is named at the desk; as records::check().
-    Result<journal::OperationId> correctPatient(const records::PatientRegistered& patient, const std::optional<journal::OperationId>& seen);
+    Result<journal::OperationId> correctPatient(const records::PatientRegistered& patient, const std::optional<journal::OperationId>& seen,
+                                                const std::optional<records::PatientRegistered>& inSight = {});
     /// What held before it is written anew. \returns Reason::notFound, Reason::invalidState as above; Reason::alreadyExists if it was
     /// corrected again since.
     Done takeBackCorrection(const recovery::PatientId& patient, const journal::OperationId& correction);

@@ -6,7 +6,8 @@
 
 namespace ebbline::desk {
 
-Result<journal::OperationId> Desk::correctPatient(const records::PatientRegistered& patient, const std::optional<journal::OperationId>& seen)
+Result<journal::OperationId> Desk::correctPatient(const records::PatientRegistered& patient, const std::optional<journal::OperationId>& seen,
+                                                  const std::optional<records::PatientRegistered>& inSight)
 {
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "patient: nobody is named at the desk");
@@ -16,11 +17,38 @@ Result<journal::OperationId> Desk::correctPatient(const records::PatientRegister
     const auto holds = known.find(patient.patient);
     if (holds == known.end())
         return fail(Reason::notFound, "patient: unknown");
-    if (holds->second == patient)
+    const auto all = corrections(patient.patient);
+    const auto from = seen ? std::ranges::find(all, *seen, &journal::PatientCorrection::operation) : all.end();
+    std::optional<records::PatientRegistered> left;
+    if (from != all.end())
+        left = from->after;
+    else if (!seen)
+        left = all.empty() ? holds->second : all.front().before;
+
+    records::PatientRegistered body = patient;
+    bool bringsBack = false;
+    for (const auto field : {&records::PatientRegistered::name, &records::PatientRegistered::phone, &records::PatientRegistered::language}) {
+        // What arrived late may have changed what `seen` left since it was in sight.
+        if (left && inSight && body.*field == (*inSight).*field)
+            body.*field = (*left).*field;
+        bringsBack = bringsBack || (from != all.end() && body.*field == from->written.*field && body.*field != (*left).*field);
+    }
+    if (holds->second == patient || holds->second == body)
         return fail(Reason::alreadyExists, "patient: that is what is on record");
+    if (const Done checked = records::check(body); !checked)
+        return fail(checked.error());
     // With who did it also where the clinic has given no roles: a number that is wrong has to be asked about.
-    const auto appended = m_inside->vault.append({records::WorkDone{records::Task::treat, {}, m_inside->person, m_inside->now()}, patient},
-                                                 m_inside->now(), {}, seen);
+    const clock::Moment now = m_inside->now();
+    const records::WorkDone who{records::Task::treat, {}, m_inside->person, now};
+    std::optional<journal::OperationId> upon = seen;
+    if (bringsBack) {
+        // Upon `seen` it would count as left alone.
+        const auto said = m_inside->vault.append({who, *left}, now, {}, upon);
+        if (!said)
+            return fail(said.error());
+        upon = said->back();
+    }
+    const auto appended = m_inside->vault.append({who, body}, now, {}, upon);
     if (!appended)
         return fail(appended.error());
     return appended->back();

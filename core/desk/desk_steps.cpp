@@ -29,7 +29,15 @@ std::optional<clock::Moment> Desk::lastBackup() const
 {
     const auto& made = m_inside->vault.state().backups;
     const auto own = made.find(m_inside->vault.device());
-    return own == made.end() ? std::nullopt : std::optional(own->second);
+    if (own == made.end())
+        return std::nullopt;
+    // One of a clock that ran ahead does not hide those that were made since; alone, it is what is on record.
+    const auto credible = [until = m_inside->clock.now() + backupAhead](const clock::Moment& at) { return at.at <= until; };
+    std::optional<clock::Moment> last;
+    for (const clock::Moment& at : own->second)
+        if (!last || (credible(at) == credible(*last) ? at.at > last->at : credible(at)))
+            last = at;
+    return last;
 }
 
 bool Desk::isBackupDue() const
@@ -38,7 +46,8 @@ bool Desk::isBackupDue() const
     if (std::ranges::none_of(courses, [](const auto& each) { return each.second.treatment.has_value(); }))
         return false;
     const auto last = lastBackup();
-    return !last || m_inside->clock.now() - last->at > backupHolds;
+    const clock::Instant now = m_inside->clock.now();
+    return !last || now - last->at > backupHolds || last->at > now + backupAhead;
 }
 
 bool Desk::isStepAllowed() const { return m_inside->isAllowed(); }

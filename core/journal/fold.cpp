@@ -1,3 +1,4 @@
+#include "core/journal/patient_corrections.h"
 #include "core/journal/state.h"
 
 #include <algorithm>
@@ -47,22 +48,11 @@ private:
             return;
         records::PatientRegistered& holds = place->second;
         auto& corrections = m_state.patientCorrections[body.patient];
-        // What its writer had in sight: the correction that it names, or what was registered. One that has not arrived: nothing.
-        std::optional<records::PatientRegistered> seen;
-        const auto& named = m_operation->supersedes;
-        if (!named)
-            seen = corrections.empty() ? holds : corrections.front().before;
-        else if (const auto found = std::ranges::find(corrections, *named, &PatientCorrection::operation); found != corrections.end())
-            seen = found->written;
-        PatientCorrection correction{holds, {}, body, m_operation->id, m_operation->entered, {}, false};
-        correction.crossed = named ? corrections.empty() || corrections.back().operation != *named : !corrections.empty();
+        PatientCorrection correction = correctionOf(*m_operation, body, holds, corrections);
         const auto who = m_state.namedBefore.find(m_operation->id.device);
         if (who != m_state.namedBefore.end() && who->second.number + 1 == m_operation->id.number)
             correction.by = who->second.by;
-        for (const auto field : {&records::PatientRegistered::name, &records::PatientRegistered::phone, &records::PatientRegistered::language})
-            if (!seen || body.*field != (*seen).*field)
-                holds.*field = body.*field;
-        correction.after = holds;
+        holds = correction.after;
         corrections.push_back(std::move(correction));
     }
 
@@ -178,9 +168,7 @@ private:
     {
         if (body.step != records::Step::backupMade)
             return;
-        auto& made = m_state.backups.try_emplace(m_operation->id.device, body.at).first->second;
-        if (made.at < body.at.at)
-            made = body.at;
+        m_state.backups[m_operation->id.device].push_back(body.at);
     }
     /// One about a course stands on that course's shelf, and is not asked for here.
     void take(records::WorkDone& body)

@@ -100,7 +100,8 @@ struct CourseState {
 };
 
 /// A later writing of a patient's name, number and language. Each field on its own: what it changed, against what its writer had
-/// in sight, holds from then on; what it left alone stays as others have corrected it.
+/// in sight, holds from then on; what it left alone stays as others have corrected it. Left alone is what equals what the correction
+/// that it names wrote, or what held after that one.
 struct PatientCorrection {
     records::PatientRegistered before;   ///< what held until then
     records::PatientRegistered after;    ///< what held then
@@ -134,7 +135,7 @@ struct ClinicState {
     std::map<OperationId, records::WordHandedOver> words;  ///< every word that was handed over
     std::vector<Version<records::RoleGiven>> roles;            ///< every role that was given, in order
     std::vector<Version<std::vector<std::string>>> people;     ///< whom the clinic named, in order; the last holds
-    std::map<envelope::DeviceId, clock::Moment> backups;       ///< when each desk last made one of its own vault
+    std::map<envelope::DeviceId, std::vector<clock::Moment>> backups;  ///< when each desk made one of its own vault, in order
     bool operator==(const ClinicState&) const = default;
 };
 

@@ -87,7 +87,11 @@ Result<bool> Inbox::jump(const envelope::Opened& opened, bytes::View sealed, con
     const auto statement = unpackStatement(opened.plaintext);
     // No part of the chain, and nothing is missing before it.
     if (m_post.channel && header.sequence == olderCopyNumber && statement && std::holds_alternative<OlderCopy>(*statement)) {
-        const Done noted = m_vault.notePeerOlder(m_post.mailbox, header.sender);
+        // An older program kept it aside here.
+        const Done noted = m_vault.together([&]() -> Done {
+            const Done told = m_vault.notePeerOlder(m_post.mailbox, header.sender);
+            return told ? m_vault.releaseQuarantine(m_post.mailbox, header.sender, header.sequence, header.sequence) : told;
+        });
         return noted ? Result<bool>(true) : fail(noted.error());
     }
     if (m_post.channel)

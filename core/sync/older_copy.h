@@ -9,7 +9,7 @@
 namespace ebbline::sync {
 
 /// Always the same: a hub keeps one such word of a desk, and takes no other.
-inline constexpr std::uint64_t olderCopyNumber = 0x4000'0000'0000'0000;
+inline constexpr std::uint64_t olderCopyNumber = vault::Vault::besideEveryChain;
 
 /// The request that says it in a channel; empty where there is nothing to say, or it was said within the last day.
 /// \returns Reason::storageFailed.

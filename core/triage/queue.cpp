@@ -20,13 +20,19 @@ int rankOf(const Finding& finding)
     return finding.entry ? 0 : isSilence(finding) ? 2 : 1;
 }
 
-/// When the day is over that a visit was brought forward to by this act or since; empty where no day went on record with it.
+/// When the day is over that a visit was brought forward to by this act, or an earlier one of those that were agreed since: who puts
+/// a visit off again has said nothing of what it was brought forward for. Empty where no day went on record with the act.
 std::optional<clock::Instant> endOfVisit(const records::FindingActed& act, const journal::CourseState& course)
 {
-    if (course.visits.size() < 2 || course.visits.back().entered.at < act.at.at)
-        return std::nullopt;
-    const clock::Moment& visit = course.visits.back().followUp;
-    return visit.at - std::chrono::minutes(visit.minuteOfDay()) + std::chrono::days(1);
+    std::optional<clock::Instant> end;
+    for (std::size_t i = 1; i < course.visits.size(); ++i) {
+        const auto& [visit, operation, entered] = course.visits[i];
+        if (entered.at < act.at.at)
+            continue;
+        const clock::Instant over = visit.at - std::chrono::minutes(visit.minuteOfDay()) + std::chrono::days(1);
+        end = end ? std::min(*end, over) : over;
+    }
+    return end;
 }
 
 /// Up to when an act answers for a finding of that urgency that nobody closed; empty if it does not at all.

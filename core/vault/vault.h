@@ -225,6 +225,10 @@ public:
     Done noteAhead(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer, std::uint64_t sequence);
     Done noteFork(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer);
     Done noteRolledBack(const envelope::MailboxId& mailbox);
+    /// No chain reaches this number: what a desk says under it stands beside its chain (docs/formats/statements.md, form 7).
+    static constexpr std::uint64_t besideEveryChain = 0x4000'0000'0000'0000;
+    /// The peer says that it is an older copy. Under what number it says so counts as ahead no more: a program that did not know the
+    /// word noted that something is missing before it.
     Done notePeerOlder(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer);
 
     // --- a clinic with several desks, and phones that are replaced ---

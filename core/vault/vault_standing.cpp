@@ -84,7 +84,15 @@ Done Vault::noteRolledBack(const envelope::MailboxId& mailbox)
 
 Done Vault::notePeerOlder(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer)
 {
-    return m_inside->noteStanding(mailbox, peer, "rolled_back", 1);
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        auto ahead = inside.database.prepare("UPDATE standing SET ahead = 0 WHERE mailbox = ?1 AND device = ?2 AND ahead >= ?3");
+        if (!ahead)
+            return fail(ahead.error());
+        if (const Done done = ahead->bind(mailbox.view()).bind(peer.view()).bind(static_cast<std::int64_t>(besideEveryChain)).run(); !done)
+            return done;
+        return inside.noteStanding(mailbox, peer, "rolled_back", 1);
+    });
 }
 
 Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const

@@ -110,7 +110,7 @@ void PatientEditor::open(const QString& patient)
     m_language = languageIndex(m_opened.language);
     // What was begun stays upon what its writer had in sight then.
     const auto begun = begunWords(m_workplace, place()).split(u'\n');
-    if (begun.size() == 4) {
+    if (begun.size() == 4 || begun.size() == 7) {
         const auto from = std::ranges::find_if(corrections, [&](const auto& each) { return textOf(each.operation) == begun[3]; });
         if (from != corrections.end()) {
             m_seen = from->operation;
@@ -118,6 +118,11 @@ void PatientEditor::open(const QString& patient)
         } else if (!corrections.empty()) {
             m_seen.reset();
             m_opened = corrections.front().before;
+        }
+        if (begun.size() == 7) {
+            m_opened.name = begun[4].toStdString();
+            m_opened.phone = begun[5].toStdString();
+            m_opened.language = begun[6].toStdString();
         }
         m_name = begun[0];
         m_phone = begun[1];
@@ -163,7 +168,9 @@ void PatientEditor::edited()
     m_problem.clear();
     keepBegun(m_workplace, place(),
               written() == m_opened ? QString()
-                                    : QStringList{m_name, m_phone, diaryLanguages().value(m_language), textOf(m_seen)}.join(u'\n'));
+                                    : QStringList{m_name, m_phone, diaryLanguages().value(m_language), textOf(m_seen), QString::fromStdString(m_opened.name),
+                                                QString::fromStdString(m_opened.phone), QString::fromStdString(m_opened.language)}
+                                        .join(u'\n'));
     Q_EMIT changed();
 }
 
@@ -197,7 +204,7 @@ bool PatientEditor::save()
         return false;
     }
     const auto patient = written();
-    const auto done = m_workplace.desk().correctPatient(patient, m_seen);
+    const auto done = m_workplace.desk().correctPatient(patient, m_seen, m_opened);
     // A colleague wrote the very same meanwhile: it is on record.
     if (!done && done.error().reason != Reason::alreadyExists) {
         m_problem = errorText(done.error());

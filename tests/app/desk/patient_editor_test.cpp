@@ -1,4 +1,5 @@
 // What a patient was registered with, corrected: on its panel, and wherever the number stands.
+#include "core/bytes/text.h"
 #include "tests/screens/complaints.h"
 #include "tests/screens/demo_clinic.h"
 #include "tests/screens/hands.h"
@@ -169,6 +170,35 @@ TEST_CASE("a correction that was begun is there after the desk was locked, upon 
     room.editor().leave();
     room.editor().open(room.board().patientKey());
     CHECK(room.editor().phone() != fresh);
+}
+
+TEST_CASE("a correction that was begun changes what was changed in it, whatever the one that it came from left since", "[desk][patients]")
+{
+    Room room;
+    room.openPanel();
+    auto patient = room.desk().vault().state().patients.at(deskapp::patientFromKey(room.board().patientKey()));
+    const auto former = patient.phone;
+    room.editor().setName(QStringLiteral("Thomas Reyl"));
+    room.editor().setAside();
+    room.colleagueCorrects("+00 555 0177");
+    room.editor().open(room.board().patientKey());
+    CHECK(room.editor().phone() == QString::fromStdString(former));
+    CHECK(room.editor().name() == QStringLiteral("Thomas Reyl"));
+    REQUIRE(room.editor().save());
+    CHECK(room.desk().vault().state().patients.at(patient.patient).phone == "+00 555 0177");
+
+    // One that an older program kept says nothing of what stood there.
+    room.editor().open(room.board().patientKey());
+    const auto seen = room.desk().corrections(patient.patient).back().operation;
+    const auto place = "desk/begun/patient/" + deskapp::keyOf(patient.patient).toStdString();
+    const auto begun = "Tomas Reyl\n+00 555 0177\nen\n" + bytes::toHex(seen.device.view()) + '/' + std::to_string(seen.number);
+    room.editor().leave();
+    REQUIRE(room.desk().vault().keep(place, bytes::viewOf(begun)));
+    room.editor().open(room.board().patientKey());
+    CHECK(room.editor().name() == QStringLiteral("Tomas Reyl"));
+    REQUIRE(room.editor().save());
+    CHECK(room.board().name() == QStringLiteral("Tomas Reyl"));
+    CHECK(room.board().phone().contains(QStringLiteral("+00 555 0177")));
 }
 
 TEST_CASE("a number is corrected on the course page by mouse, keyboard and screen reader", "[desk][patients][flow]")

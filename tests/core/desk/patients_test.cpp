@@ -127,3 +127,28 @@ TEST_CASE("a backup is due once there is a treatment and none was made, or the l
     REQUIRE(world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund"));
     CHECK_FALSE(world.desk.isBackupDue());
 }
+
+TEST_CASE("a backup of a clock that ran ahead silences nothing, and one made since is the last", "[desk][keep]")
+{
+    test::ClinicWorld world;
+    world.treat();
+    auto ahead = world.now();
+    ahead.at += 24h * 365;
+    REQUIRE(world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund", ahead));
+    CHECK(world.desk.isBackupDue());
+    CHECK(world.desk.lastBackup() == ahead);  // it is what is on record
+
+    REQUIRE(world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund"));
+    CHECK_FALSE(world.desk.isBackupDue());
+    CHECK(world.desk.lastBackup() == world.now());
+    world.clock.advance(8 * 24h);
+    CHECK(world.desk.isBackupDue());
+
+    // Clocks that differ by an hour at most are no such case.
+    auto near = world.now();
+    near.at += desk::Desk::backupAhead;
+    REQUIRE(world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund", near));
+    CHECK_FALSE(world.desk.isBackupDue());
+    world.clock.turnWall(world.clock.now() - 1ms);
+    CHECK(world.desk.isBackupDue());
+}

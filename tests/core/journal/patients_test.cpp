@@ -114,3 +114,124 @@ TEST_CASE("corrections give one state in every order of arrival", "[journal][pat
         RC_ASSERT(digest(state) == digest(expected));
     }));
 }
+
+TEST_CASE("what its writer saw is left alone, whether the named correction wrote it or left it to hold", "[journal][patients]")
+{
+    Writer desk{2}, other{3}, third{4};
+    const Operation first = desk.write(as("Ines Varga", "+00 555 0101"), 10);
+    const Operation number = desk.write(as("Ines Varga", "+00 555 0199"), 20);
+    const Operation name = other.write(as("Inez Varga", "+00 555 0101"), 21);
+    // Upon the name, where 0199 holds: the language alone. A third desk corrects the number meanwhile.
+    const Operation meanwhile = third.write(as("Ines Varga", "+00 555 0177"), 25);
+    const Operation language = other.write(as("Inez Varga", "+00 555 0199", "de"), 30, name.id);
+    CHECK(fold(std::vector{first, number, name, meanwhile, language}).patients.at(ines) == as("Inez Varga", "+00 555 0177", "de"));
+    const Operation asWritten = other.write(as("Inez Varga", "+00 555 0101", "fr"), 31, name.id);
+    CHECK(fold(std::vector{first, number, name, meanwhile, asWritten}).patients.at(ines) == as("Inez Varga", "+00 555 0177", "fr"));
+}
+
+TEST_CASE("what the named correction wrote and did not bring about is brought back in two steps, which say once what they did not know of", "[journal][patients]")
+{
+    Writer desk{2}, other{3}, third{4};
+    const Operation first = desk.write(as("Ines Varga", "+00 555 0101"), 10);
+    const Operation number = desk.write(as("Ines Varga", "+00 555 0199"), 20);
+    const Operation name = other.write(as("Inez Varga", "+00 555 0101"), 21);
+    const Operation meanwhile = third.write(as("Ines Varga", "+00 555 0101", "de"), 25);
+    const Operation sight = other.write(as("Inez Varga", "+00 555 0199"), 30, name.id);
+    const Operation who = other.write(by(ada), 31);
+    const Operation back = other.write(as("Inez Varga", "+00 555 0101"), 32, sight.id);
+
+    const State alone = fold(std::vector{first, number, name, sight, who, back});
+    CHECK(alone.patients.at(ines) == as("Inez Varga", "+00 555 0101"));
+    CHECK_FALSE(alone.patientCorrections.at(ines).back().crossed);
+    const State crossed = fold(std::vector{first, number, name, meanwhile, sight, who, back});
+    CHECK(crossed.patients.at(ines) == as("Inez Varga", "+00 555 0101", "de"));
+    CHECK(crossed.patientCorrections.at(ines).back().crossed);
+
+    // Another step of the same desk ends it.
+    const Operation next = other.write(as("Inez Varga", "+00 555 0102"), 40, back.id);
+    CHECK_FALSE(fold(std::vector{first, number, name, meanwhile, sight, who, back, next}).patientCorrections.at(ines).back().crossed);
+}
+
+namespace {
+
+/// Three desks that correct anything, upon anything that any of them wrote or never wrote, with stamps in any order.
+std::vector<Operation> drawnOperations()
+{
+    const auto one = [](std::initializer_list<const char*> of) { return *rc::gen::elementOf(std::vector<const char*>(of)); };
+    std::vector<Operation> all;
+    for (std::uint8_t device = 2; device < 5; ++device) {
+        Writer desk{device};
+        for (int i = 0; i < 8; ++i) {
+            const auto time = *rc::gen::inRange<std::uint64_t>(1, 40);
+            if (*rc::gen::inRange(0, 6) == 0) {
+                all.push_back(desk.write(by(ada), time));
+                continue;
+            }
+            std::optional<OperationId> named;
+            if (const int upon = *rc::gen::inRange(0, 32); upon < 27)
+                named = OperationId{test::idOf<envelope::DeviceTag>(static_cast<std::uint8_t>(2 + upon / 9)), static_cast<std::uint64_t>(1 + upon % 9)};
+            all.push_back(desk.write(as(one({"Ines Varga", "Inez Varga", "Ines Vargas"}), one({"+00 555 0101", "+00 555 0199", "+00 555 0177"}), one({"en", "de", "fr"})),
+                                     time, named));
+        }
+    }
+    return all;
+}
+
+/// Each of them once or twice, in any order.
+std::vector<Operation> asTheyArrive(const std::vector<Operation>& all)
+{
+    std::vector<Operation> arriving = all;
+    for (const Operation& operation : all)
+        if (*rc::gen::inRange(0, 2) == 1)
+            arriving.push_back(operation);
+    for (std::size_t i = arriving.size(); i > 1; --i)
+        std::swap(arriving[i - 1], arriving[*rc::gen::inRange<std::size_t>(0, i)]);
+    return arriving;
+}
+
+}  // namespace
+
+TEST_CASE("three desks correct anything upon anything: one state in every order, and in it each changed what it changed", "[journal][patients]")
+{
+    CHECK(rc::check("three desks", [] {
+        std::vector<Operation> all = drawnOperations();
+        std::ranges::sort(all, before);
+        const State expected = fold(all);
+        Journal journal;
+        for (const Operation& operation : asTheyArrive(all))
+            journal.add(operation);
+        RC_ASSERT(static_cast<const ClinicState&>(journal.state()) == static_cast<const ClinicState&>(expected));
+        RC_ASSERT(digest(journal.state()) == digest(expected));
+
+        std::erase_if(all, [](const Operation& operation) { return operation.kind != static_cast<std::uint16_t>(Kind::patientRegistered); });
+        RC_PRE(!all.empty());
+        const auto written = [](const Operation& operation) { return std::get<PatientRegistered>(*decode(Kind::patientRegistered, operation.body)); };
+        const PatientRegistered registered = written(all.front());
+        PatientRegistered holds = registered;
+        std::vector<PatientCorrection> corrections;
+        if (const auto found = expected.patientCorrections.find(ines); found != expected.patientCorrections.end())
+            corrections = found->second;
+        RC_ASSERT(corrections.size() + 1 == all.size());
+        for (std::size_t i = 0; i < corrections.size(); ++i) {
+            const Operation& operation = all[i + 1];
+            const PatientCorrection& correction = corrections[i];
+            RC_ASSERT(correction.operation == operation.id);
+            RC_ASSERT(correction.before == holds);
+            RC_ASSERT(correction.written == written(operation));
+            const auto sight = std::ranges::find_if(corrections.begin(), corrections.begin() + static_cast<std::ptrdiff_t>(i),
+                                                    [&](const PatientCorrection& each) { return each.operation == operation.supersedes; });
+            const bool arrived = sight != corrections.begin() + static_cast<std::ptrdiff_t>(i);
+            for (const auto field : {&PatientRegistered::name, &PatientRegistered::phone, &PatientRegistered::language}) {
+                const std::string& says = correction.written.*field;
+                const bool sawIt = arrived ? says == sight->written.*field || says == sight->after.*field
+                                           : !operation.supersedes && says == registered.*field;
+                const std::string& became = correction.after.*field;
+                RC_ASSERT(became == (sawIt ? holds.*field : says));
+            }
+            const bool knewTheLast = operation.supersedes ? i > 0 && corrections[i - 1].operation == *operation.supersedes : i == 0;
+            RC_ASSERT(knewTheLast || correction.crossed);
+            holds = correction.after;
+        }
+        RC_ASSERT(expected.patients.at(ines) == holds);
+    }));
+}

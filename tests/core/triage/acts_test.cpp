@@ -41,14 +41,18 @@ struct OneCourse {
             journal.add(desk.write(acted, ++time));
         }
     }
-    /// As the desk does it: the course once more with another day, and the acts in the same step.
-    void bringForward(double hours, double visit)
+    void moveVisit(double hours, double visit)
     {
         auto moved = openedCourse();
         moved.followUp = hoursAfter(visit);
         auto operation = desk.write(moved, ++time);
         operation.entered = hoursAfter(hours);
         journal.add(operation);
+    }
+    /// As the desk does it: the course once more with another day, and the acts in the same step.
+    void bringForward(double hours, double visit)
+    {
+        moveVisit(hours, visit);
         actOnAll(Act::visitBroughtForward, hours);
     }
     triage::Row row(double hours) const
@@ -152,6 +156,25 @@ TEST_CASE("a visit brought forward covers up to the end of its day, an emergency
     course.bringForward(101, 128);
     CHECK_FALSE(triage::isOverdue(course.row(101), hoursAfter(101.9)));
     CHECK(triage::isOverdue(course.row(101), hoursAfter(102.1)));
+}
+
+TEST_CASE("a visit that was brought forward and put off again covers no longer than it did, and one brought forward further less", "[triage][safety]")
+{
+    OneCourse course;
+    course.tell(1, 80, {Sign::thickFluid});
+    course.bringForward(100, 130);  // as above: up to hour 134
+    course.moveVisit(105, 500);
+    CHECK_FALSE(triage::isOverdue(course.row(105), hoursAfter(133.9)));
+    CHECK(triage::isOverdue(course.row(105), hoursAfter(134.1)));
+
+    course.moveVisit(106, 108);  // to the day before: 22 o'clock of day 4, which is over at hour 110
+    CHECK_FALSE(triage::isOverdue(course.row(106), hoursAfter(109.9)));
+    CHECK(triage::isOverdue(course.row(106), hoursAfter(110.1)));
+
+    // What was agreed before the act is none that it brought about.
+    course.bringForward(107, 200);
+    CHECK(triage::isOverdue(course.row(107), hoursAfter(206.1)));
+    CHECK_FALSE(triage::isOverdue(course.row(107), hoursAfter(205.9)));
 }
 
 TEST_CASE("a second reason of the same urgency asks for somebody of its own", "[triage]")
