@@ -1719,17 +1719,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -3727,8 +3716,8 @@
             <translation>وصل شيء من كل الهواتف خلال يوم أو أكثر بقليل، وأكدت استلام ما أُرسل إليها.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند هاتف من هذا المكتب أكثر مما عند المكتب نفسه. ما كُتب هنا بينهما يجب أن يُكتب من جديد.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>يعمل هذا المكتب على بيانات أقدم: عند هاتف منه أكثر مما عنده. اكتب من جديد ما كُتب هنا بينهما.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3743,12 +3732,12 @@
             <translation>ساعة هذا الحاسوب متأخرة بنحو %1: اضبطها من فضلك.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند مكتب آخر من مكاتبكم من هذا المكتب أكثر مما عند المكتب نفسه. ما يُكتب هنا الآن لا يصل إلى هناك. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>يعمل هذا المكتب على بيانات أقدم: عند مكتب آخر من مكاتبكم منه أكثر مما عنده. ما يُكتب هنا الآن لا يصل إلى هناك. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
         </message>
         <message>
-            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>يقول مكتب آخر من مكاتبكم إنه أُعيد إلى نسخة قديمة من نفسه. ما يُكتب هناك الآن لا يصل إلى هنا. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>يقول مكتب آخر من مكاتبكم إنه يعمل على بيانات أقدم. ما يُكتب هناك الآن لا يصل إلى هنا. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -3761,9 +3750,9 @@
             <translation>وهو من: %1.</translation>
         </message>
         <message>
-            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <comment>list of names, each with how many</comment>
-            <translation>لا يمكن هنا قراءة رسائل من هواتف هؤلاء المرضى: %1. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</translation>
+            <translation>لا يمكن هنا قراءة رسائل من هواتف هؤلاء المرضى: %1. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</translation>
         </message>
     </context>
     <context>
@@ -4023,9 +4012,9 @@
             <translation>لا مدخلة بعد</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2، %3. %4. %5 منذ %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2، %3. %4. %5 منذ %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -4159,8 +4148,8 @@
             </translation>
         </message>
         <message>
-            <source>Untouched for %1</source>
-            <translation>لم يمسّها أحد منذ %1</translation>
+            <source>Nobody has acted for %1</source>
+            <translation>لم يتصرّف أحد منذ %1</translation>
         </message>
         <message numerus="yes">
             <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
@@ -4405,6 +4394,11 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>لم يُرسم شيء: الخيط %1 موجود هناك. وقد اختير الآن.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>صار المحلول مع إبينفرين %1: تحقق منه تحت «التخدير».</translation>
         </message>
     </context>
     <context>
@@ -6179,12 +6173,16 @@
             <translation>نقل الموعد</translation>
         </message>
         <message>
-            <source>She rang</source>
-            <translation>اتصلت هي</translation>
+            <source>She called us</source>
+            <translation>اتصلت بنا</translation>
         </message>
         <message>
             <source>Nothing is open: the call is noted on the course.</source>
             <translation>لا شيء مفتوح: تُدوَّن المكالمة في المسار.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>وصلنا إليها</translation>
         </message>
     </context>
     <context>
@@ -6258,8 +6256,13 @@
             <translation>لا هاتف لديه هذا المسار: الموعد المقدَّم يُدوَّن هنا فقط، ولا يعرضه أي هاتف. أخبرها باليوم.</translation>
         </message>
         <message>
-            <source>She rang: %1</source>
-            <translation>اتصلت هي: %1</translation>
+            <source>She called us: %1</source>
+            <translation>اتصلت بنا: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>منذ أن فتحت هذا وصل شيء جديد: %1</translation>
         </message>
     </context>
     <context>
@@ -6878,12 +6881,16 @@
             <translation>لم تُنشأ بعد نسخة احتياطية لهذا المكتب.</translation>
         </message>
         <message>
-            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
-            <translation>آخر نسخة احتياطية لهذا المكتب بتاريخ %1. إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا منذ ذلك الحين. أنشئ نسخة واحفظها في مكان آخر.</translation>
+            <source>No backup of this desk since %1.</source>
+            <translation>لا نسخة احتياطية لهذا المكتب منذ %1.</translation>
         </message>
         <message>
-            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
-            <translation>لا توجد بعد نسخة احتياطية لهذا المكتب. إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا. أنشئ نسخة واحفظها في مكان آخر.</translation>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا. أنشئ نسخة احتياطية واحفظها في مكان آخر.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا منذ ذلك الحين. أنشئ نسخة احتياطية واحفظها في مكان آخر.</translation>
         </message>
     </context>
     <context>
@@ -7721,7 +7728,7 @@
             <translation>لم يؤكد استلام ما أُرسل إليه، %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
         </message>
         <message>
@@ -7754,14 +7761,14 @@
             <translation>%1 (%2)</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <translation>
-                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
-                <numerusform>لا يمكن هنا قراءة رسالة واحدة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
-                <numerusform>لا يمكن هنا قراءة رسالتين من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
-                <numerusform>لا يمكن هنا قراءة %Ln رسائل من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
-                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
-                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة رسالة واحدة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة رسالتين من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسائل من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

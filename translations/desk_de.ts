@@ -1643,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -3575,8 +3564,8 @@
             <translation>Von allen Telefonen kam innerhalb eines Tages oder wenig mehr etwas, und sie haben bestätigt, was ihnen gesendet wurde.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein Telefon hat mehr von ihm als das Pult selbst. Was dazwischen hier geschrieben wurde, muss noch einmal geschrieben werden.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Dieses Pult arbeitet mit älteren Daten: Ein Telefon hat mehr von ihm. Schreiben Sie noch einmal, was dazwischen hier geschrieben wurde.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3591,12 +3580,12 @@
             <translation>Die Uhr dieses Rechners geht etwa %1 nach: Bitte stellen Sie sie.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein anderes Ihrer Pulte hat mehr von ihm als das Pult selbst. Was jetzt hier geschrieben wird, kommt dort nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Dieses Pult arbeitet mit älteren Daten: Ein anderes Ihrer Pulte hat mehr von ihm. Was jetzt hier geschrieben wird, kommt dort nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
         </message>
         <message>
-            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Ein anderes Ihrer Pulte sagt, dass es auf einen älteren Stand seiner selbst zurückgesetzt wurde. Was dort jetzt geschrieben wird, kommt hier nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Ein anderes Ihrer Pulte sagt, dass es mit älteren Daten arbeitet. Was dort jetzt geschrieben wird, kommt hier nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -3609,9 +3598,9 @@
             <translation>Es ist von: %1.</translation>
         </message>
         <message>
-            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <comment>list of names, each with how many</comment>
-            <translation>Nachrichten von den Telefonen dieser Patienten lassen sich hier nicht lesen: %1. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, koppeln Sie das Telefon neu.</translation>
+            <translation>Nachrichten von den Telefonen dieser Patienten lassen sich hier nicht lesen: %1. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, lassen Sie auf dem Telefon die Daten des Tagebuchs sichern (Einstellungen, Meine Daten). Erst dann löschen Sie dort das Tagebuch und verbinden das Telefon neu.</translation>
         </message>
     </context>
     <context>
@@ -3867,9 +3856,9 @@
             <translation>Noch kein Eintrag</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2, %3. %4. %5 Seit %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2, %3. %4. %5 Seit %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3971,8 +3960,8 @@
             </translation>
         </message>
         <message>
-            <source>Untouched for %1</source>
-            <translation>Unberührt seit %1</translation>
+            <source>Nobody has acted for %1</source>
+            <translation>Seit %1 hat niemand etwas getan</translation>
         </message>
         <message numerus="yes">
             <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
@@ -4205,6 +4194,11 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Nichts wurde gezeichnet: Faden %1 liegt dort schon. Er ist jetzt gewählt.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>Jetzt enthält die Lösung Epinephrin %1: prüfen Sie sie unter „Betäubung“.</translation>
         </message>
     </context>
     <context>
@@ -5871,12 +5865,16 @@
             <translation>Termin verschieben</translation>
         </message>
         <message>
-            <source>She rang</source>
-            <translation>Sie rief an</translation>
+            <source>She called us</source>
+            <translation>Sie rief uns an</translation>
         </message>
         <message>
             <source>Nothing is open: the call is noted on the course.</source>
             <translation>Es ist nichts offen: Das Gespräch wird beim Verlauf vermerkt.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>Wir haben sie erreicht</translation>
         </message>
     </context>
     <context>
@@ -5950,8 +5948,13 @@
             <translation>Kein Telefon hat diesen Verlauf: Ein vorgezogener Termin wird nur hier vermerkt, und kein Telefon zeigt ihn. Sagen Sie ihr den Tag.</translation>
         </message>
         <message>
-            <source>She rang: %1</source>
-            <translation>Sie rief an: %1</translation>
+            <source>She called us: %1</source>
+            <translation>Sie rief uns an: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Seit Sie dies geöffnet haben, kam etwas Neues: %1</translation>
         </message>
     </context>
     <context>
@@ -6546,12 +6549,16 @@
             <translation>Von diesem Pult wurde noch keine Sicherung gemacht.</translation>
         </message>
         <message>
-            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
-            <translation>Die letzte Sicherung dieses Pults ist vom %1. Fällt dieser Rechner aus, kann verloren sein, was hier seither geschrieben wurde. Machen Sie eine, und verwahren Sie sie an einem anderen Ort.</translation>
+            <source>No backup of this desk since %1.</source>
+            <translation>Keine Sicherung dieses Pults seit dem %1.</translation>
         </message>
         <message>
-            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
-            <translation>Von diesem Pult gibt es noch keine Sicherung. Fällt dieser Rechner aus, kann verloren sein, was hier geschrieben ist. Machen Sie eine, und verwahren Sie sie an einem anderen Ort.</translation>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Fällt dieser Rechner aus, kann verloren sein, was hier geschrieben ist. Machen Sie eine Sicherung, und verwahren Sie sie an einem anderen Ort.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Fällt dieser Rechner aus, kann verloren sein, was hier seither geschrieben wurde. Machen Sie eine Sicherung, und verwahren Sie sie an einem anderen Ort.</translation>
         </message>
     </context>
     <context>
@@ -7369,7 +7376,7 @@
             <translation>Es hat nicht bestätigt, was ihm gesendet wurde, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
         </message>
         <message>
@@ -7402,10 +7409,10 @@
             <translation>%1 (%2)</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <translation>
-                <numerusform>%Ln Nachricht des Telefons lässt sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, koppeln Sie das Telefon neu.</numerusform>
-                <numerusform>%Ln Nachrichten des Telefons lassen sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, koppeln Sie das Telefon neu.</numerusform>
+                <numerusform>%Ln Nachricht des Telefons lässt sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, lassen Sie auf dem Telefon die Daten des Tagebuchs sichern (Einstellungen, Meine Daten). Erst dann löschen Sie dort das Tagebuch und verbinden das Telefon neu.</numerusform>
+                <numerusform>%Ln Nachrichten des Telefons lassen sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, lassen Sie auf dem Telefon die Daten des Tagebuchs sichern (Einstellungen, Meine Daten). Erst dann löschen Sie dort das Tagebuch und verbinden das Telefon neu.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -734,10 +734,10 @@
     <context>
         <name>PhoneWords</name>
         <message numerus="yes">
-            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <translation>
-                <numerusform>%Ln message of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</numerusform>
-                <numerusform>%Ln messages of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</numerusform>
+                <numerusform>%Ln message of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</numerusform>
+                <numerusform>%Ln messages of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

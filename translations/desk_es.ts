@@ -1643,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -3575,8 +3564,8 @@
             <translation>Hay noticias de todos los teléfonos en el último día o poco más, y han confirmado lo que se les envió.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Este puesto volvió a una copia anterior: un teléfono tiene más de este puesto que el propio puesto. Lo que se escribió aquí entretanto hay que escribirlo de nuevo.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Este puesto trabaja con datos anteriores: un teléfono tiene más de él. Escriba de nuevo lo que se escribió aquí entretanto.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3591,12 +3580,12 @@
             <translation>El reloj de este ordenador va atrasado unos %1: póngalo en hora, por favor.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Este puesto volvió a una copia anterior: otro de sus puestos tiene más de este puesto que el propio puesto. Lo que se escribe aquí ahora no llega allí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Este puesto trabaja con datos anteriores: otro de sus puestos tiene más de él. Lo que se escribe aquí ahora no llega allí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
         </message>
         <message>
-            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Otro de sus puestos dice que volvió a una copia anterior de sí mismo. Lo que se escribe allí ahora no llega aquí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Otro de sus puestos dice que trabaja con datos anteriores. Lo que se escribe allí ahora no llega aquí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -3609,9 +3598,9 @@
             <translation>Es de: %1.</translation>
         </message>
         <message>
-            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <comment>list of names, each with how many</comment>
-            <translation>Los mensajes de los teléfonos de estos pacientes no se pueden leer aquí: %1. Llame y pregunte qué se escribió. Si sigue así, vincule de nuevo el teléfono.</translation>
+            <translation>Los mensajes de los teléfonos de estos pacientes no se pueden leer aquí: %1. Llame y pregunte qué se escribió. Si sigue así, haga que se guarden en el teléfono los datos del diario (Ajustes, Mis datos). Solo después borre allí el diario y vincule de nuevo el teléfono.</translation>
         </message>
     </context>
     <context>
@@ -3867,9 +3856,9 @@
             <translation>Aún sin anotaciones</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2, %3. %4. %5 Desde %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2, %3. %4. %5 Desde %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3971,7 +3960,7 @@
             </translation>
         </message>
         <message>
-            <source>Untouched for %1</source>
+            <source>Nobody has acted for %1</source>
             <translation>Sin atender desde hace %1</translation>
         </message>
         <message numerus="yes">
@@ -4205,6 +4194,11 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>No se dibujó nada: el hilo %1 ya está ahí. Ahora está elegido.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>La solución lleva ahora epinefrina %1: revísela en «Anestésico».</translation>
         </message>
     </context>
     <context>
@@ -5871,12 +5865,16 @@
             <translation>Mover la visita</translation>
         </message>
         <message>
-            <source>She rang</source>
-            <translation>Llamó ella</translation>
+            <source>She called us</source>
+            <translation>Ella nos llamó</translation>
         </message>
         <message>
             <source>Nothing is open: the call is noted on the course.</source>
             <translation>No hay nada abierto: la llamada se anota en el caso.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>La hemos localizado</translation>
         </message>
     </context>
     <context>
@@ -5950,8 +5948,13 @@
             <translation>Ningún teléfono tiene este caso: una visita adelantada solo se anota aquí, y ningún teléfono la muestra. Dígale el día.</translation>
         </message>
         <message>
-            <source>She rang: %1</source>
-            <translation>Llamó ella: %1</translation>
+            <source>She called us: %1</source>
+            <translation>Ella nos llamó: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Desde que abrió esto ha llegado algo nuevo: %1</translation>
         </message>
     </context>
     <context>
@@ -6546,12 +6549,16 @@
             <translation>Aún no se ha hecho ninguna copia de seguridad de este puesto.</translation>
         </message>
         <message>
-            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
-            <translation>La última copia de seguridad de este puesto es del %1. Si este ordenador falla, puede perderse lo escrito aquí desde entonces. Haga una y guárdela en otro lugar.</translation>
+            <source>No backup of this desk since %1.</source>
+            <translation>Sin copia de seguridad de este puesto desde el %1.</translation>
         </message>
         <message>
-            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
-            <translation>Aún no hay copia de seguridad de este puesto. Si este ordenador falla, puede perderse lo escrito aquí. Haga una y guárdela en otro lugar.</translation>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si este ordenador falla, puede perderse lo escrito aquí. Haga una copia de seguridad y guárdela en otro lugar.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si este ordenador falla, puede perderse lo escrito aquí desde entonces. Haga una copia de seguridad y guárdela en otro lugar.</translation>
         </message>
     </context>
     <context>
@@ -7369,7 +7376,7 @@
             <translation>El teléfono no ha confirmado lo que se le envió, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>Son más de %1 días: puede que el teléfono se haya perdido o ya no se use. Llame y, si hace falta, vincule de nuevo un teléfono.</translation>
         </message>
         <message>
@@ -7402,10 +7409,10 @@
             <translation>%1 (%2)</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <translation>
-                <numerusform>%Ln mensaje del teléfono no se puede leer aquí. Llame y pregunte qué se escribió. Si sigue así, vincule de nuevo el teléfono.</numerusform>
-                <numerusform>%Ln mensajes del teléfono no se pueden leer aquí. Llame y pregunte qué se escribió. Si sigue así, vincule de nuevo el teléfono.</numerusform>
+                <numerusform>%Ln mensaje del teléfono no se puede leer aquí. Llame y pregunte qué se escribió. Si sigue así, haga que se guarden en el teléfono los datos del diario (Ajustes, Mis datos). Solo después borre allí el diario y vincule de nuevo el teléfono.</numerusform>
+                <numerusform>%Ln mensajes del teléfono no se pueden leer aquí. Llame y pregunte qué se escribió. Si sigue así, haga que se guarden en el teléfono los datos del diario (Ajustes, Mis datos). Solo después borre allí el diario y vincule de nuevo el teléfono.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

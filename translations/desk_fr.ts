@@ -1643,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -3575,8 +3564,8 @@
             <translation>Tous les téléphones ont donné des nouvelles depuis un jour ou guère plus, et ont confirmé ce qui leur a été envoyé.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Ce poste est revenu à une copie plus ancienne : un téléphone a reçu de lui plus que le poste lui-même ne contient. Ce qui a été écrit ici entre-temps doit être réécrit.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Ce poste travaille sur des données plus anciennes : un téléphone a reçu de lui davantage. Réécrivez ce qui a été écrit ici entre-temps.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3591,12 +3580,12 @@
             <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Ce poste est revenu à une copie plus ancienne : un autre de vos postes a reçu de lui plus que le poste lui-même ne contient. Ce qui est écrit ici maintenant n’arrive pas là-bas. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Ce poste travaille sur des données plus anciennes : un autre de vos postes a reçu de lui davantage. Ce qui est écrit ici maintenant n’arrive pas là-bas. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
         </message>
         <message>
-            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Un autre de vos postes dit qu’il est revenu à une copie plus ancienne de lui-même. Ce qui y est écrit maintenant n’arrive pas ici. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Un autre de vos postes dit qu’il travaille sur des données plus anciennes. Ce qui y est écrit maintenant n’arrive pas ici. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -3609,9 +3598,9 @@
             <translation>Il s’agit de : %1.</translation>
         </message>
         <message>
-            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <comment>list of names, each with how many</comment>
-            <translation>Des messages des téléphones de ces patients ne peuvent pas être lus ici : %1. Appelez et demandez ce qui a été écrit. Si cela dure, associez de nouveau le téléphone.</translation>
+            <translation>Des messages des téléphones de ces patients ne peuvent pas être lus ici : %1. Appelez et demandez ce qui a été écrit. Si cela dure, faites enregistrer sur le téléphone les données du journal (Réglages, Mes données). Ensuite seulement, supprimez-y le journal et associez de nouveau le téléphone.</translation>
         </message>
     </context>
     <context>
@@ -3867,9 +3856,9 @@
             <translation>Pas encore de note</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1 : %2, %3. %4. %5 Depuis %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1 : %2, %3. %4. %5 Depuis %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3971,7 +3960,7 @@
             </translation>
         </message>
         <message>
-            <source>Untouched for %1</source>
+            <source>Nobody has acted for %1</source>
             <translation>Sans action depuis %1</translation>
         </message>
         <message numerus="yes">
@@ -4205,6 +4194,11 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Rien n’a été tracé : le fil %1 s’y trouve déjà. Il est choisi maintenant.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>La solution contient maintenant de l’adrénaline à %1 : vérifiez-la sous « Anesthésique ».</translation>
         </message>
     </context>
     <context>
@@ -5871,12 +5865,16 @@
             <translation>Déplacer la visite</translation>
         </message>
         <message>
-            <source>She rang</source>
-            <translation>Elle a appelé</translation>
+            <source>She called us</source>
+            <translation>Elle nous a appelés</translation>
         </message>
         <message>
             <source>Nothing is open: the call is noted on the course.</source>
             <translation>Rien n’est ouvert : l’appel est noté dans le suivi.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>Nous l’avons jointe</translation>
         </message>
     </context>
     <context>
@@ -5950,8 +5948,13 @@
             <translation>Aucun téléphone n’a ce suivi : une visite avancée n’est que notée ici, et aucun téléphone ne l’affiche. Dites-lui le jour.</translation>
         </message>
         <message>
-            <source>She rang: %1</source>
-            <translation>Elle a appelé : %1</translation>
+            <source>She called us: %1</source>
+            <translation>Elle nous a appelés : %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Depuis que vous avez ouvert ceci, du nouveau est arrivé : %1</translation>
         </message>
     </context>
     <context>
@@ -6546,12 +6549,16 @@
             <translation>Aucune sauvegarde de ce poste n&apos;a encore été faite.</translation>
         </message>
         <message>
-            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
-            <translation>La dernière sauvegarde de ce poste date du %1. Si cet ordinateur tombe en panne, ce qui a été écrit ici depuis peut être perdu. Faites-en une et gardez-la ailleurs.</translation>
+            <source>No backup of this desk since %1.</source>
+            <translation>Aucune sauvegarde de ce poste depuis le %1.</translation>
         </message>
         <message>
-            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
-            <translation>Il n&apos;y a pas encore de sauvegarde de ce poste. Si cet ordinateur tombe en panne, ce qui est écrit ici peut être perdu. Faites-en une et gardez-la ailleurs.</translation>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si cet ordinateur tombe en panne, ce qui est écrit ici peut être perdu. Faites une sauvegarde et gardez-la ailleurs.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si cet ordinateur tombe en panne, ce qui a été écrit ici depuis peut être perdu. Faites une sauvegarde et gardez-la ailleurs.</translation>
         </message>
     </context>
     <context>
@@ -7369,7 +7376,7 @@
             <translation>Le téléphone n’a pas confirmé ce qui lui a été envoyé, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
         </message>
         <message>
@@ -7402,10 +7409,10 @@
             <translation>%1 (%2)</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <translation>
-                <numerusform>%Ln message du téléphone ne peut pas être lu ici. Appelez et demandez ce qui a été écrit. Si cela dure, associez de nouveau le téléphone.</numerusform>
-                <numerusform>%Ln messages du téléphone ne peuvent pas être lus ici. Appelez et demandez ce qui a été écrit. Si cela dure, associez de nouveau le téléphone.</numerusform>
+                <numerusform>%Ln message du téléphone ne peut pas être lu ici. Appelez et demandez ce qui a été écrit. Si cela dure, faites enregistrer sur le téléphone les données du journal (Réglages, Mes données). Ensuite seulement, supprimez-y le journal et associez de nouveau le téléphone.</numerusform>
+                <numerusform>%Ln messages du téléphone ne peuvent pas être lus ici. Appelez et demandez ce qui a été écrit. Si cela dure, faites enregistrer sur le téléphone les données du journal (Réglages, Mes données). Ensuite seulement, supprimez-y le journal et associez de nouveau le téléphone.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -1643,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -3575,8 +3564,8 @@
             <translation>Há notícias de todos os celulares no último dia ou pouco mais, e eles confirmaram o que lhes foi enviado.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Esta estação voltou a uma cópia mais antiga: um celular tem mais dela do que a própria estação. O que foi escrito aqui nesse meio-tempo precisa ser escrito de novo.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Esta estação trabalha com dados mais antigos: um celular tem mais dela. Escreva de novo o que foi escrito aqui nesse meio-tempo.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3591,12 +3580,12 @@
             <translation>O relógio deste computador está atrasado cerca de %1: acerte-o, por favor.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Esta estação voltou a uma cópia mais antiga: outra de suas estações tem mais dela do que a própria estação. O que é escrito aqui agora não chega lá. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Esta estação trabalha com dados mais antigos: outra de suas estações tem mais dela. O que é escrito aqui agora não chega lá. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
         </message>
         <message>
-            <source>Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
-            <translation>Outra de suas estações diz que voltou a uma cópia mais antiga de si mesma. O que é escrito lá agora não chega aqui. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Outra de suas estações diz que trabalha com dados mais antigos. O que é escrito lá agora não chega aqui. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -3609,9 +3598,9 @@
             <translation>É de: %1.</translation>
         </message>
         <message>
-            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <comment>list of names, each with how many</comment>
-            <translation>Mensagens dos celulares destes pacientes não podem ser lidas aqui: %1. Ligue e pergunte o que foi escrito. Se continuar assim, vincule o celular de novo.</translation>
+            <translation>Mensagens dos celulares destes pacientes não podem ser lidas aqui: %1. Ligue e pergunte o que foi escrito. Se continuar assim, peça que os dados do diário sejam salvos no celular (Ajustes, Os meus dados). Só depois apague ali o diário e vincule o celular de novo.</translation>
         </message>
     </context>
     <context>
@@ -3867,9 +3856,9 @@
             <translation>Ainda sem anotação</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2, %3. %4. %5 Desde %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2, %3. %4. %5 Desde %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3971,7 +3960,7 @@
             </translation>
         </message>
         <message>
-            <source>Untouched for %1</source>
+            <source>Nobody has acted for %1</source>
             <translation>Sem atendimento há %1</translation>
         </message>
         <message numerus="yes">
@@ -4205,6 +4194,11 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Nada foi desenhado: o fio %1 já está ali. Ele está escolhido agora.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>A solução agora tem epinefrina %1: confira em “Anestésico”.</translation>
         </message>
     </context>
     <context>
@@ -5871,12 +5865,16 @@
             <translation>Mudar a consulta</translation>
         </message>
         <message>
-            <source>She rang</source>
-            <translation>Ela ligou</translation>
+            <source>She called us</source>
+            <translation>Ela nos ligou</translation>
         </message>
         <message>
             <source>Nothing is open: the call is noted on the course.</source>
             <translation>Nada está aberto: a ligação é anotada no caso.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>Conseguimos falar com ela</translation>
         </message>
     </context>
     <context>
@@ -5950,8 +5948,13 @@
             <translation>Nenhum celular tem este caso: uma consulta antecipada só é anotada aqui, e nenhum celular a mostra. Diga a ela o dia.</translation>
         </message>
         <message>
-            <source>She rang: %1</source>
-            <translation>Ela ligou: %1</translation>
+            <source>She called us: %1</source>
+            <translation>Ela nos ligou: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Desde que você abriu isto, chegou algo novo: %1</translation>
         </message>
     </context>
     <context>
@@ -6546,12 +6549,16 @@
             <translation>Ainda não foi feito nenhum backup desta estação.</translation>
         </message>
         <message>
-            <source>The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.</source>
-            <translation>O último backup desta estação é de %1. Se este computador falhar, pode perder-se o que foi escrito aqui desde então. Faça um e guarde-o em outro lugar.</translation>
+            <source>No backup of this desk since %1.</source>
+            <translation>Nenhum backup desta estação desde %1.</translation>
         </message>
         <message>
-            <source>There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.</source>
-            <translation>Ainda não há backup desta estação. Se este computador falhar, pode perder-se o que está escrito aqui. Faça um e guarde-o em outro lugar.</translation>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Se este computador falhar, pode perder-se o que está escrito aqui. Faça um backup e guarde-o em outro lugar.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Se este computador falhar, pode perder-se o que foi escrito aqui desde então. Faça um backup e guarde-o em outro lugar.</translation>
         </message>
     </context>
     <context>
@@ -7369,7 +7376,7 @@
             <translation>O celular não confirmou o que foi enviado a ele, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
         </message>
         <message>
@@ -7402,10 +7409,10 @@
             <translation>%1 (%2)</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.</source>
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
             <translation>
-                <numerusform>%Ln mensagem do celular não pode ser lida aqui. Ligue e pergunte o que foi escrito. Se continuar assim, vincule o celular de novo.</numerusform>
-                <numerusform>%Ln mensagens do celular não podem ser lidas aqui. Ligue e pergunte o que foi escrito. Se continuar assim, vincule o celular de novo.</numerusform>
+                <numerusform>%Ln mensagem do celular não pode ser lida aqui. Ligue e pergunte o que foi escrito. Se continuar assim, peça que os dados do diário sejam salvos no celular (Ajustes, Os meus dados). Só depois apague ali o diário e vincule o celular de novo.</numerusform>
+                <numerusform>%Ln mensagens do celular não podem ser lidas aqui. Ligue e pergunte o que foi escrito. Se continuar assim, peça que os dados do diário sejam salvos no celular (Ajustes, Os meus dados). Só depois apague ali o diário e vincule o celular de novo.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -2226,6 +2226,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>وستضيع أيضًا أي ملاحظة أو إجابة ما زالت تنتظر على هذا الهاتف.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>هل عولجت مرة أخرى؟ تتسع هذه المفكرة لعلاج واحد. احفظ بياناتك واحذف المفكرة ثم انضم من جديد.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

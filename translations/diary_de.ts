@@ -2206,6 +2206,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Auch eine Nachricht oder Antwort, die noch auf diesem Telefon wartet, wäre verloren.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Noch einmal behandelt? Dieses Tagebuch enthält eine Behandlung. Sichern Sie Ihre Daten, löschen Sie das Tagebuch und verbinden Sie sich dann neu.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2206,6 +2206,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>A note or an answer that still waits on this phone would be lost too.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

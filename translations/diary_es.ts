@@ -2206,6 +2206,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>También se perdería una nota o una respuesta que aún espere en este teléfono.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>¿Le han tratado otra vez? Este diario tiene un solo tratamiento. Guarde sus datos, borre el diario y luego únase de nuevo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2206,6 +2206,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Un message ou une réponse qui attend encore sur ce téléphone serait perdu aussi.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Encore un traitement ? Ce journal n'en contient qu'un. Enregistrez vos données, supprimez le journal, puis rejoignez de nouveau la clinique.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

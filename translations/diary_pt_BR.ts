@@ -2206,6 +2206,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Um recado ou uma resposta que ainda espera neste celular também se perderia.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Fez outro tratamento? Este diário tem um só tratamento. Salve os seus dados, apague o diário e depois entre de novo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

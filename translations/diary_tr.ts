@@ -2201,6 +2201,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Bu telefonda hâlâ bekleyen bir not ya da yanıt da kaybolur.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Yeniden tedavi mi oldunuz? Bu günlük tek bir tedavi içerir. Verilerinizi kaydedin, günlüğü silin, sonra yeniden katılın.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

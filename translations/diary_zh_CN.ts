@@ -2201,6 +2201,11 @@
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>还在这部手机上等待发送的留言或回答也会丢失。</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>又做了一次治疗？这本日记只能有一次治疗。请保存您的数据，删除日记，再重新加入。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

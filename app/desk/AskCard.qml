@@ -1,4 +1,5 @@
-// A question in the page, with its two answers: nothing happens before one of them.
+// A question in the page, with its two answers: nothing happens before one of them. The keyboard comes to the one that
+// changes nothing.
 //
 // In   question (empty: none, and the card is gone), act and stay (what the two buttons say)
 // Out  acted, stayed
@@ -17,6 +18,7 @@ Card {
     signal stayed
 
     visible: root.question.length > 0
+    onVisibleChanged: if (root.visible) staying.forceActiveFocus(Qt.TabFocusReason)
     implicitHeight: lines.implicitHeight + 2 * Theme.gap
 
     ColumnLayout {
@@ -36,14 +38,16 @@ Card {
             Layout.fillWidth: true
 
             ActButton {
-                text: root.act
-                hint: root.question
-                onClicked: root.acted()
-            }
-            ActButton {
+                id: staying
+
                 text: root.stay
                 primary: true
                 onClicked: root.stayed()
+            }
+            ActButton {
+                text: root.act
+                hint: root.question
+                onClicked: root.acted()
             }
         }
     }

@@ -20,13 +20,13 @@ PanelFrame {
     acts: [
         ActButton {
             objectName: "reached"
-            text: qsTr("Spoke with her")
+            text: root.call.reasons.length > 0 ? qsTr("Spoke with her") : qsTr("We reached her")
             primary: true
             onClicked: root.call.reached()
         },
         ActButton {
             objectName: "sheRang"
-            text: qsTr("She rang")
+            text: qsTr("She called us")
             visible: root.call.reasons.length === 0
             onClicked: root.call.sheRang()
         },
@@ -64,6 +64,12 @@ PanelFrame {
         alarm: true
         Layout.fillWidth: true
     }
+    Told {
+        objectName: "arrived"
+        text: root.call.arrived
+        alarm: true
+        Layout.fillWidth: true
+    }
     Words {
         visible: root.call.language.length > 0
         text: root.call.language
@@ -71,7 +77,7 @@ PanelFrame {
         Layout.fillWidth: true
     }
     Words {
-        visible: root.call.reasons.length === 0
+        visible: root.call.reasons.length === 0 && root.call.arrived.length === 0
         text: qsTr("Nothing is open: the call is noted on the course.")
         soft: true
         Layout.fillWidth: true

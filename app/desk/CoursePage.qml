@@ -53,7 +53,7 @@ PageFrame {
     PatientRecord {
         editor: root.program.patient
         patient: root.course.patientKey
-        corrections: root.course.corrections
+        correction: root.course.corrections[0] ?? ""
         crossed: root.course.crossed
         Layout.fillWidth: true
     }

@@ -99,6 +99,13 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
+    Words {
+        objectName: "overdueWhy"
+        visible: text.length > 0 && !root.showing
+        text: root.board.overdueWhy
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
     KeepAct {
         visible: root.resting
         title: qsTr("Backup")

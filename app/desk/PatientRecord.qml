@@ -1,6 +1,6 @@
 // What is on record of a patient was corrected, when and by whom; and the way to correct it.
 //
-// In   editor, patient (her key), corrections (lines, the newest first), crossed (empty: no)
+// In   editor, patient (her key), correction (the newest; all of them stand on the panel), crossed (empty: no)
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -12,7 +12,7 @@ ColumnLayout {
 
     required property PatientEditor editor
     required property string patient
-    property list<string> corrections
+    property string correction
     property string crossed
 
     spacing: Theme.gapSmall
@@ -21,17 +21,13 @@ ColumnLayout {
         text: root.crossed
         Layout.fillWidth: true
     }
-    Repeater {
-        model: root.corrections
-
-        Words {
-            required property string modelData
-
-            text: modelData
-            soft: true
-            small: true
-            Layout.fillWidth: true
-        }
+    Words {
+        objectName: "newestCorrection"
+        visible: root.correction.length > 0
+        text: root.correction
+        soft: true
+        small: true
+        Layout.fillWidth: true
     }
     ActButton {
         objectName: "correctPatient"

@@ -166,6 +166,11 @@ ColumnLayout {
             width: fields.cell
         }
     }
+    Told {
+        objectName: "solutionSaid"
+        text: root.ready ? root.editor.solutionSaid : ""
+        Layout.fillWidth: true
+    }
     Words {
         visible: text.length > 0
         text: root.ready ? root.editor.doseTracks : ""

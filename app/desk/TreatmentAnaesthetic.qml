@@ -52,6 +52,10 @@ Flow {
             width: root.columnWidth
             height: implicitHeight
         }
+        Told {
+            text: root.ready ? root.editor.solutionSaid : ""
+            width: root.columnWidth
+        }
         Choice {
             label: qsTr("Buffered with 8.4% bicarbonate")
             options: root.ready ? root.editor.bufferNames : []

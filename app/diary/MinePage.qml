@@ -69,6 +69,11 @@ PageBody {
         text: qsTr("This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.")
         Layout.fillWidth: true
     }
+    Words {
+        visible: text.length > 0
+        text: root.board.again
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: !root.board.confirming
         tone: Theme.callNow

@@ -158,7 +158,14 @@ void DiaryProgram::turnTo(Page page)
         m_home.meter().cancel();  // a passphrase that nobody waits for any more takes nobody from another page
         m_before = m_page;
     }
+    // A code is for the eyes of who made it: it does not stay on a page that was left, whatever took her from it.
+    const bool isLeft = m_page == Page::keys && page != Page::keys;
+    const bool isCodeLeft = isLeft && !m_keys.code().isEmpty();
     m_page = page;
+    if (isLeft)
+        m_keys.clear();
+    if (isCodeLeft)
+        say(diaryapp::KeysBoard::goneText(), {}, true);
     Q_EMIT pageChanged();
 }
 
@@ -266,11 +273,6 @@ void DiaryProgram::back()
         return m_photo.back();
     if (m_page == Page::picture)
         return openHistory();
-    if (m_page == Page::keys) {
-        if (!m_keys.code().isEmpty())
-            say(diaryapp::KeysBoard::goneText(), {}, true);
-        m_keys.clear();
-    }
     if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)
         return openSettings();
     if (m_page == Page::licence)

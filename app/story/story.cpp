@@ -18,6 +18,8 @@ namespace {
 
 constexpr int morningSync = 9 * 60 + 30;
 constexpr int eveningSync = 21 * 60;
+constexpr int backupAt = 8 * 60;
+constexpr int backupEvery = 6;  // days: before the desk asks for one
 constexpr int demoDays = 9;
 
 class Story {
@@ -59,6 +61,8 @@ private:
         for (auto& phone : m_stage.phones())
             addTellings(moments, *phone, day);
         // Phones treated today write later the same day.
+        if (day % backupEvery == 0)
+            moments.push_back({backupAt, [this] { return keepBackup(); }});
         moments.push_back({morningSync, [this] { return clinicLooks(); }});
         moments.push_back({eveningSync, [this] { return clinicLooks(); }});
         std::stable_sort(moments.begin(), moments.end(), [](const Moment& a, const Moment& b) { return a.minute < b.minute; });
@@ -84,6 +88,15 @@ private:
         for (const Telling& telling : phone.patient->tellings)
             if (telling.day == day)
                 moments.push_back({telling.minuteOfDay, [this, &phone, &telling] { return tell(phone, telling); }});
+    }
+
+    /// The line of it alone: a copy of invented patients is of use to nobody.
+    Done keepBackup()
+    {
+        m_summary.count("backups noted");
+        const Done noted = m_stage.desk().workplace().desk().noteStep(records::Step::backupMade, m_scenario.practitioner);
+        m_stage.desk().workplace().settle(Done{});
+        return noted;
     }
 
     Done treat(const Patient& patient)
@@ -199,6 +212,7 @@ private:
         note(m_stage.syncDesk());
         fetchForFollowed();
         desk::Desk& desk = m_stage.desk().workplace().desk();
+        m_summary.count("looks with a backup overdue", desk.isBackupDue() ? 1 : 0);
         m_album.atTheQueue(m_stage);
         if (m_endsAt && m_stage.now() > *m_endsAt - std::chrono::hours(60))
             return {};

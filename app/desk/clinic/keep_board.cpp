@@ -72,14 +72,28 @@ QString KeepBoard::lastBackup() const
     return last ? tr("Last backup of this desk: %1.").arg(dateText(*last)) : tr("No backup of this desk was made yet.");
 }
 
+bool KeepBoard::isOverdue() const
+{
+    return m_workplace.isOpen() && !m_workplace.isDemo() && m_workplace.desk().isBackupDue();
+}
+
 QString KeepBoard::overdue() const
 {
-    if (!m_workplace.isOpen() || m_workplace.isDemo() || !m_workplace.desk().isBackupDue()) {
+    if (!isOverdue()) {
         return {};
     }
     const auto last = m_workplace.desk().lastBackup();
-    return last ? tr("The last backup of this desk is of %1. If this computer fails, what was written here since may be lost. Make one, and keep it in another place.").arg(dateText(*last))
-                : tr("There is no backup of this desk yet. If this computer fails, what is written here may be lost. Make one, and keep it in another place.");
+    return last ? tr("No backup of this desk since %1.").arg(dateText(*last)) : tr("No backup of this desk was made yet.");
+}
+
+QString KeepBoard::overdueWhy() const
+{
+    if (!isOverdue()) {
+        return {};
+    }
+    return m_workplace.desk().lastBackup()
+               ? tr("If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.")
+               : tr("If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.");
 }
 
 void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)

@@ -26,7 +26,8 @@ class KeepBoard : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(QString codeState READ codeState NOTIFY changed FINAL)
     Q_PROPERTY(QString lastBackup READ lastBackup NOTIFY changed FINAL)  ///< when this desk last made one; empty: locked
-    Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)        ///< that a backup is due, and why; empty: none is
+    Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)        ///< that a backup is due, for the bar; empty: none is
+    Q_PROPERTY(QString overdueWhy READ overdueWhy NOTIFY changed FINAL)  ///< what may be lost without it, for the page; empty: none is due
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)          ///< until it was read back from the paper; empty otherwise
     Q_PROPERTY(bool asking READ isAsking NOTIFY changed FINAL)       ///< for a group of it, from the paper; it is out of sight then
     Q_PROPERTY(QString askedText READ askedText NOTIFY changed FINAL)  ///< for which group
@@ -46,6 +47,7 @@ public:
     QString codeState() const;
     QString lastBackup() const;
     QString overdue() const;
+    QString overdueWhy() const;
     QString code() const { return m_code.code(); }
     bool isAsking() const { return m_code.isAsking(); }
     QString askedText() const;
@@ -72,6 +74,7 @@ Q_SIGNALS:
     void ended();  ///< something that ran, also if nobody watches it any more
 
 private:
+    bool isOverdue() const;
     struct Came {
         std::function<void()> show;
         std::optional<records::Step> step;  ///< that leaves a line; empty: none was taken

@@ -218,7 +218,7 @@ QString HubWatch::trouble() const
 {
     QStringList texts;
     if (m_phones.older > 0) {
-        texts << tr("This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.");
+        texts << tr("This desk runs on older data: a phone holds more from it. Write again what was written here in between.");
     }
     if (m_phones.forked > 0) {
         texts << tr("A phone sent two different histories. Do not rely on its entries; call the patient.");
@@ -227,11 +227,11 @@ QString HubWatch::trouble() const
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
     }
     if (m_desks.olderHere > 0) {
-        texts << tr("This desk was put back to an older copy: another desk of yours holds more from it than the desk does. What is written here now does not arrive there. "
+        texts << tr("This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. "
                     "Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.");
     }
     if (m_desks.older > 0) {
-        texts << tr("Another desk of yours says that it was put back to an older copy of itself. What is written there now does not arrive here. "
+        texts << tr("Another desk of yours says that it runs on older data. What is written there now does not arrive here. "
                     "Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.");
     }
     if (m_desks.forked > 0) {
@@ -247,7 +247,8 @@ QString HubWatch::trouble() const
         }
     }
     if (!m_phones.unreadable.isEmpty()) {
-        texts << tr("Messages from these patients' phones cannot be read here: %1. Call and ask what was written. If it stays so, pair the phone anew.",
+        texts << tr("Messages from these patients' phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary's data saved on the phone (Settings, My data). "
+                    "Only then delete the diary there and link the phone again.",
                     "list of names, each with how many")
                      .arg(listText(m_phones.unreadable));
     }

@@ -87,7 +87,8 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
                                    : PhoneWords::tr("Phone not heard of since it was linked."));
     }
     if (const int unreadable = unreadableOf(course); unreadable > 0) {
-        lines << PhoneWords::tr("%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, pair the phone anew.", nullptr,
+        lines << PhoneWords::tr("%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary's data saved on the phone (Settings, My data). "
+                                "Only then delete the diary there and link the phone again.", nullptr,
                                 unreadable);
     }
     const auto& notUnderstood = m_workplace.state().notUnderstood;
@@ -103,7 +104,7 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
         lines << PhoneWords::tr("It has not confirmed what was sent to it, %1.", "when it was sent").arg(when(*outlook->waitingSince));
     }
     if (const int days = sync::overdueOf(*outlook, now.at); days > 0) {
-        lines << PhoneWords::tr("That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.").arg(days);
+        lines << PhoneWords::tr("That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.").arg(days);
     }
     return lines.join(u' ');
 }

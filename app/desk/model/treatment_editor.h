@@ -52,6 +52,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QStringList packReadings READ packReadings NOTIFY changed FINAL) ///< to choose from, where that code can mean several
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
+    Q_PROPERTY(QString solutionSaid READ solutionSaid NOTIFY changed FINAL)   ///< that a thread's epinephrine changed the solution; empty: it did not
     Q_PROPERTY(QString mirrorSaid READ mirrorSaid NOTIFY changed FINAL)       ///< why the last mirroring drew nothing; empty: it drew
     // The selected placement.
     Q_PROPERTY(int side READ side WRITE setSide NOTIFY changed FINAL)            ///< recovery::Side
@@ -158,6 +159,7 @@ public:
     QList<face::Track> planTracks() const;
     QString planText() const;
     QString mirrorSaid() const { return m_mirrorSaid; }
+    QString solutionSaid() const { return m_solutionSaid; }
     QString packProblem() const { return m_packProblem; }
     QStringList packReadings() const;
     bool canUndo() const { return m_history.canUndo(); }
@@ -347,6 +349,7 @@ private:
     bool m_unkept = false;
     std::optional<recovery::Treatment> m_plan;
     QString m_mirrorSaid;
+    QString m_solutionSaid;
     QString m_packProblem;
     std::vector<exchange::PackCode> m_packReadings;
     WhenSaid m_when = WhenSaid::no;

@@ -193,11 +193,11 @@ void TreatmentEditor::setDrug(int drug)
         return;
     }
     takeDrug(next);
-    // The later word holds: of a solution without, no thread had any.
+    // The later word holds: of a solution without, no thread had any. That is said of none: chosen by mistake, it would stay as a statement.
     for (std::size_t i = 0; next == recovery::Drug::lidocaine && i < m_book.placements().size(); ++i) {
         auto placement = m_book.placements()[i];
-        if (placement.epinephrineAt) {
-            placement.epinephrineAt = recovery::EpinephrineAt::nowhere;
+        if (placement.epinephrineAt && *placement.epinephrineAt != recovery::EpinephrineAt::nowhere) {
+            placement.epinephrineAt.reset();
             m_book.change(static_cast<int>(i) + 1, placement);
         }
     }

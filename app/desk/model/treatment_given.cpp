@@ -84,6 +84,7 @@ void TreatmentEditor::placeEpinephrine(std::size_t first, std::size_t end, int a
     }
     if (where && *where != EpinephrineAt::nowhere && m_treatment.anaesthetic.drug == recovery::Drug::lidocaine) {
         takeDrug(recovery::Drug::lidocaineWithEpinephrine);
+        m_solutionSaid = tr("The solution is now with epinephrine %1: check it under Anaesthetic.", "dilution").arg(ratioText(m_treatment.anaesthetic.epinephrineOneIn));
     }
     if (treatment() != m_history.now()) {
         touched();
@@ -92,6 +93,7 @@ void TreatmentEditor::placeEpinephrine(std::size_t first, std::size_t end, int a
 
 void TreatmentEditor::takeDrug(recovery::Drug drug)
 {
+    m_solutionSaid.clear();
     m_treatment.anaesthetic.drug = drug;
     m_treatment.anaesthetic.epinephrineOneIn = drug == recovery::Drug::lidocaineWithEpinephrine ? 200'000 : 0;
 }

@@ -87,6 +87,7 @@ void TreatmentEditor::forgetPack()
     m_packProblem.clear();
     m_packReadings.clear();
     m_mirrorSaid.clear();
+    m_solutionSaid.clear();
 }
 
 void TreatmentEditor::takePack(const exchange::PackCode& code)

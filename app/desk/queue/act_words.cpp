@@ -26,6 +26,20 @@ QString lastActText(const records::FindingActed& act, const clock::Moment& now)
     return text.arg(QString::fromStdString(act.by), whenText(act.at, now));
 }
 
+QString onItText(const triage::Row& row, bool lapsed, const clock::Moment& now)
+{
+    const auto& last = *row.lastAct;
+    QStringList parts;
+    if (!lapsed) {
+        parts << lastActText(last, now);
+    }
+    const bool isTaking = last.act == records::Act::taken && last.by == row.takenBy && last.at == row.takenAt;
+    if (row.takenBy && !isTaking) {
+        parts << LastAct::tr("Taken by %1, %2", "person, when").arg(QString::fromStdString(*row.takenBy), whenText(row.takenAt, now));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
 QString lapsedText(const records::FindingActed& act, const clock::Moment& now)
 {
     const auto by = QString::fromStdString(act.by);

@@ -9,6 +9,10 @@ namespace ebbline::deskapp {
 /// "Taken by Dr Ito, Today 14:05", "Dr Ito spoke with her, Today 14:05". \pre one of triage::newestAct()
 QString lastActText(const records::FindingActed& act, const clock::Moment& now);
 
+/// Who was at a row last, and who has taken it where that is another act. `lapsed`: the last act is said elsewhere (lapsedText()).
+/// \pre the row has a last act
+QString onItText(const triage::Row& row, bool lapsed, const clock::Moment& now);
+
 /// "Taken by Dr Ito 2 h ago, nothing noted since": of an act that covers a row no more.
 QString lapsedText(const records::FindingActed& act, const clock::Moment& now);
 

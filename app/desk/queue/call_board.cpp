@@ -17,12 +17,21 @@ QString placeOf(const recovery::CourseId& course)
     return QStringLiteral("call/") + keyOf(course);
 }
 
+/// The most urgent first.
+std::vector<triage::Finding> openOf(const desk::CourseView& view)
+{
+    auto open = view.findings;
+    std::erase_if(open, [](const auto& finding) { return !finding.open; });
+    triage::sortByUrgency(open);
+    return open;
+}
+
 }  // namespace
 
 CallBoard::CallBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::openChanged, this, &CallBoard::leave);
-    // A colleague may note a call, or correct the number, while this one is being made.
+    // While this call is being made a colleague may note one, or correct the number, and an emergency may arrive.
     connect(&workplace, &Workplace::changed, this, [this] {
         if (!isShown() || !m_workplace.isOpen()) {
             return;
@@ -50,9 +59,7 @@ void CallBoard::start(const QString& course, const QString& only)
     if (!view) {
         return;
     }
-    auto open = view->findings;
-    std::erase_if(open, [](const auto& finding) { return !finding.open; });
-    triage::sortByUrgency(open);
+    const auto open = openOf(*view);
     const auto about = only.toStdString();
     if (!about.empty() && std::ranges::find(open, about, &triage::Finding::key) == open.end()) {
         leave();
@@ -63,7 +70,9 @@ void CallBoard::start(const QString& course, const QString& only)
     m_linked = view->summary.linked;
     m_findings.clear();
     m_reasons.clear();
+    m_known.clear();
     for (const auto& each : open) {
+        m_known.insert(each.key);
         if (about.empty() || each.key == about) {
             m_findings.push_back(each.key);
             m_reasons << findingTitle(each) + QStringLiteral(". ") + findingReason(each);
@@ -89,12 +98,22 @@ void CallBoard::start(const QString& course, const QString& only)
 void CallBoard::tellOthers()
 {
     m_others.clear();
+    m_arrived.clear();
     const auto view = m_workplace.desk().course(m_course);
     if (!view) {
         return;
     }
-    auto open = view->findings;
-    std::erase_if(open, [](const auto& finding) { return !finding.open; });
+    const auto open = openOf(*view);
+    QStringList arrived;
+    for (const auto& each : open) {
+        if (!m_known.contains(each.key)) {
+            arrived << findingTitle(each);
+        }
+    }
+    arrived.removeDuplicates();
+    if (!arrived.isEmpty()) {
+        m_arrived = tr("Since you opened this, something new came: %1", "titles of findings").arg(arrived.join(QStringLiteral(" · ")));
+    }
     if (const auto last = triage::newestAct(open); last && last->by != m_workplace.desk().person()) {
         m_others = tr("%1. Ask before you call twice.", "what somebody else did last").arg(lastActText(*last, m_workplace.now()));
     }
@@ -109,6 +128,8 @@ void CallBoard::leave()
     m_reasons.clear();
     m_script.clear();
     m_others.clear();
+    m_arrived.clear();
+    m_known.clear();
     m_findings.clear();
     m_note.clear();
     forgetVisit();
@@ -155,7 +176,7 @@ void CallBoard::note(records::Contact contact, const QString& did)
 void CallBoard::sheRang()
 {
     if (m_findings.empty()) {
-        note(records::Contact::sheRang, tr("She rang: %1"));
+        note(records::Contact::sheRang, tr("She called us: %1"));
     }
 }
 

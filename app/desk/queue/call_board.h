@@ -11,6 +11,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace ebbline::deskapp {
@@ -26,6 +27,7 @@ class CallBoard : public QObject {
     Q_PROPERTY(QStringList reasons READ reasons NOTIFY changed FINAL)
     Q_PROPERTY(QStringList script READ script NOTIFY changed FINAL)
     Q_PROPERTY(QString others READ others NOTIFY changed FINAL)  ///< what somebody else did last; empty: nobody else was the last
+    Q_PROPERTY(QString arrived READ arrived NOTIFY changed FINAL)  ///< what came since the call was begun, and is open; empty: nothing
     Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
     Q_PROPERTY(bool asksVisit READ asksVisit NOTIFY changed FINAL)            ///< for the new day of the visit
     Q_PROPERTY(QString visitAgreed READ visitAgreed NOTIFY changed FINAL)     ///< so far
@@ -49,6 +51,8 @@ public:
     QStringList reasons() const { return m_reasons; }
     QStringList script() const { return m_script; }
     QString others() const { return m_others; }
+    /// Said only: the call is noted on what it was begun about.
+    QString arrived() const { return m_arrived; }
     bool isLinked() const { return m_linked; }
     bool asksVisit() const { return m_asksVisit; }
     QString visitAgreed() const;
@@ -102,6 +106,7 @@ private:
     Workplace& m_workplace;
     recovery::CourseId m_course;
     std::vector<std::string> m_findings;  ///< that the call is about: open ones when it was begun
+    std::set<std::string> m_known;        ///< all that were open then
     std::vector<std::string> m_answered;  ///< those of them that a visit brought forward answers
     QString m_title;
     QString m_phone;
@@ -109,6 +114,7 @@ private:
     QStringList m_reasons;
     QStringList m_script;
     QString m_others;
+    QString m_arrived;
     QString m_note;
     bool m_linked = false;
     struct Opened {

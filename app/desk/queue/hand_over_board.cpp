@@ -10,6 +10,10 @@
 #include <QClipboard>
 #include <QGuiApplication>
 
+#include <algorithm>
+#include <utility>
+#include <vector>
+
 namespace ebbline::deskapp {
 
 namespace {
@@ -86,22 +90,26 @@ void HandOverBoard::make()
                              why, stampText(row.since),
                              row.takenBy ? QString::fromStdString(*row.takenBy) : tr("nobody")});
     }
+    std::vector<std::pair<clock::Instant, QString>> noted;
+    const auto isRecent = [&now](clock::Instant at) { return at <= now.at && now.at - at < lately; };
     for (const auto& [id, course] : m_workplace.state().courses) {
         for (std::size_t i = 0; i < course.acts.size(); ++i) {
             const auto& act = course.acts[i];
-            if (act.at.at <= now.at && now.at - act.at.at < lately) {
+            if (isRecent(act.at.at)) {
                 const auto* back = course.takenBack(i);
-                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText, !m_workplace.state().couldDo(course, act))
-                                  + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by)));
+                noted.emplace_back(act.at.at, m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText, !m_workplace.state().couldDo(course, act))
+                                                  + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by))));
+            }
+        }
+        for (const auto& call : course.calls) {
+            if (isRecent(call.value.at.at)) {
+                noted.emplace_back(call.value.at.at, m_workplace.patientName(id) + QStringLiteral(": ") + callText(course, call, &stampText));
             }
         }
     }
-    for (const auto& [id, course] : m_workplace.state().courses) {
-        for (const auto& call : course.calls) {
-            if (call.value.at.at <= now.at && now.at - call.value.at.at < lately) {
-                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + callText(course, call, &stampText);
-            }
-        }
+    std::ranges::stable_sort(noted, {}, [](const auto& line) { return line.first; });
+    for (const auto& [at, text] : noted) {
+        done.lines << text;
     }
     if (waiting.rows.isEmpty()) {
         waiting.header.clear();

@@ -44,7 +44,7 @@ def check_steps(steps):
     want(steps.get("calls", 0) > 0, "a call")
     want(steps.get("notes to silent patients", 0) > 0, "a note to the silent patient")
     for never in ("syncs with a problem", "syncs that missed a message", "syncs that saw two histories", "syncs with a vault older than the clinic's",
-                  "envelopes refused", "photographs refused"):
+                  "envelopes refused", "photographs refused", "looks with a backup overdue"):
         want(steps.get(never) == 0, f"none of the {never}, and their number: {steps.get(never)}")
     want(steps.get("syncs", 0) >= 100, "a hundred syncs")
     want(steps.get("entries tapped in", 0) >= 20, "twenty entries tapped in question by question")
@@ -129,6 +129,7 @@ BREAKS = {
     "a fork": lambda s: s["steps"].update({"syncs that saw two histories": 1}),
     "an envelope refused": lambda s: s["steps"].update({"envelopes refused": 1}),
     "a problem nobody counted": lambda s: s["steps"].pop("syncs with a problem"),
+    "a desk that asks for a backup": lambda s: s["steps"].update({"looks with a backup overdue": 1}),
     "no finding closed at the queue": lambda s: s["steps"].pop("findings closed at the queue"),
     "silence a day late": lambda s: of(s, "silent", "silence").update(hours_after_onset=24 * (s["protocol"]["silent_days"] + 2)),
     "a second silence that is of no visit": lambda s: [f.pop("visit_day", None) for f in findings_of(s, "silent", "silence")],
