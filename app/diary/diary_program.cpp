@@ -159,13 +159,15 @@ void DiaryProgram::turnTo(Page page)
         m_before = m_page;
     }
     // A code is for the eyes of who made it: it does not stay on a page that was left, whatever took her from it.
-    const bool isLeft = m_page == Page::keys && page != Page::keys;
-    const bool isCodeLeft = isLeft && !m_keys.code().isEmpty();
-    m_page = page;
-    if (isLeft)
+    if (m_page == Page::keys && page != Page::keys) {
+        m_codeLeft = m_codeLeft || !m_keys.code().isEmpty();
         m_keys.clear();
-    if (isCodeLeft)
+    }
+    m_page = page;
+    if (m_codeLeft && page != Page::warning && page != Page::lock) {  // a warning is read first
+        m_codeLeft = false;
         say(diaryapp::KeysBoard::goneText(), {}, true);
+    }
     Q_EMIT pageChanged();
 }
 

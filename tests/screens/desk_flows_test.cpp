@@ -338,7 +338,7 @@ TEST_CASE("on the page of a course a call opens its panel and notes nothing by i
     screens::settle(window);
     REQUIRE(hand.use(said("FindingPanel", "Note a call")));
     REQUIRE(program->call()->isShown());
-    REQUIRE(hand.use(said("CallPanel", "She rang")));
+    REQUIRE(hand.use(said("CallPanel", "She called us")));
     CHECK_FALSE(program->call()->isShown());
     CHECK(calls("Aiko Brandvold") == 1);
     CHECK(ear.take() == "");

@@ -268,6 +268,12 @@ inline QList<DeskPage> deskPages()
              program.openQueue();
              program.setHelpShown(true);
          }},
+        {QStringLiteral("queue_backup_due"), [](auto& program, auto& clinic) {
+             program.setHelpShown(false);
+             clinic.clock().advance(std::chrono::hours(8 * 24));
+             program.workplace().settle({});
+             program.openQueue();
+         }},
         {QStringLiteral("last"), [](auto& program, auto&) {
              program.setHelpShown(false);
              program.openQueue();

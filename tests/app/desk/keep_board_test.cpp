@@ -239,18 +239,23 @@ TEST_CASE("a backup older than seven days is said on every page but its own, unt
     at.program->workplace().settle({});
     screens::settle(*at.program->window());
     const auto overdue = at.board().overdue();
-    CHECK(overdue.startsWith(QStringLiteral("The last backup of this desk is of ")));
-    CHECK(overdue.contains(QStringLiteral("22 March 2027. If this computer fails")));
+    CHECK(overdue.startsWith(QStringLiteral("No backup of this desk since ")));
+    CHECK(overdue.endsWith(QStringLiteral("22 March 2027.")));
+    const auto why = at.board().overdueWhy();
+    CHECK(why.startsWith(QStringLiteral("If this computer fails, what was written here since may be lost.")));
+    CHECK(screens::spoken(*at.program->window(), why) == nullptr);
     CHECK(screens::spoken(*at.program->window(), overdue) != nullptr);
     REQUIRE(screens::press(*at.program->window(), QStringLiteral("Backup and keys")));
     screens::settle(*at.program->window());
     CHECK(at.program->page() == app::DeskProgram::Page::keep);
     CHECK(screens::spoken(*at.program->window(), overdue) == nullptr);
     CHECK(screens::spoken(*at.program->window(), at.board().lastBackup()) != nullptr);
+    CHECK(screens::spoken(*at.program->window(), why) != nullptr);
 
     at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
     at.wait();
     CHECK(at.board().overdue().isEmpty());
+    CHECK(at.board().overdueWhy().isEmpty());
     CHECK(at.board().lastBackup().endsWith(QStringLiteral("29 March 2027.")));
 }
 
@@ -269,7 +274,8 @@ TEST_CASE("a desk that never made a backup says so once there is a treatment, an
     treatment.placements = test::sampleTreatment().placements;
     treatment.weightKg = 62;
     REQUIRE(desk.recordTreatment(treatment));
-    CHECK(program->keep()->overdue().startsWith(QStringLiteral("There is no backup of this desk yet.")));
+    CHECK(program->keep()->overdue() == QStringLiteral("No backup of this desk was made yet."));
+    CHECK(program->keep()->overdueWhy().startsWith(QStringLiteral("If this computer fails, what is written here may be lost.")));
     program->lock();
     CHECK(program->keep()->overdue().isEmpty());
     REQUIRE(program->workplace().openDemo());

@@ -82,8 +82,16 @@ TEST_CASE("a correction can be undone at once, and both stay in sight", "[desk][
     CHECK(room.editor().undoText() == QStringLiteral("Corrected: Tomas Reyl"));
     room.editor().undo();
     CHECK(room.board().phone() == former);
-    CHECK(room.board().corrections().size() == 2);
+    REQUIRE(room.board().corrections().size() == 2);
     CHECK(room.editor().undoText().isEmpty());
+    // Above the curves the newest alone; all of them are on the panel.
+    REQUIRE(room.program->show(QSize(1280, 900)));
+    room.openCourse();
+    auto& window = *room.program->window();
+    screens::settle(window);
+    CHECK(screens::spoken(window, room.board().corrections()[0]) != nullptr);
+    CHECK(screens::spoken(window, room.board().corrections()[1]) == nullptr);
+    CHECK(room.editor().history().isEmpty());
 
     // Not over what somebody corrected since.
     room.editor().open(room.board().patientKey());

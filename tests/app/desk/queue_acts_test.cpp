@@ -4,6 +4,8 @@
 #include "app/desk/model/times.h"
 #include "app/desk/sheet/sheet_content.h"
 #include "tests/screens/demo_clinic.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -48,6 +50,17 @@ struct TwoAtOnce {
         }
         REQUIRE(desk.actOn(clinic.course(patient), open, act, outcome));
         desk.setPerson(here);
+        program->workplace().settle({});
+    }
+    /// As it arrives from her phone.
+    void tell(const char* patient, recovery::Sign sign)
+    {
+        recovery::Entry entry;
+        entry.id = recovery::EntryId{crypto::randomArray<16>()};
+        entry.course = clinic.course(patient);
+        entry.at = entry.recordedAt = program->workplace().now();
+        entry.present = {sign};
+        REQUIRE(program->workplace().desk().vault().append({records::EntryRecorded{entry}}, program->workplace().now()));
         program->workplace().settle({});
     }
     std::vector<std::string> calledAbout(const char* patient)
@@ -107,6 +120,62 @@ TEST_CASE("who took a row over is not warned of whom she took it from, and is of
     CHECK(at.call().others() == QLatin1String("Taken by Ilan Osei, Today 14:07. Ask before you call twice."));
 }
 
+TEST_CASE("a row on which nobody acted says so once, and that nobody has it", "[desk][queue]")
+{
+    TwoAtOnce at;
+    const auto row = at.row("Noor Castellan");
+    CHECK(row.overdue.startsWith(QLatin1String("Nobody has acted for ")));
+    CHECK(row.taken == QLatin1String("Nobody has taken it"));
+    CHECK(row.spoken.count(row.taken) == 1);
+    CHECK(row.spoken.count(row.overdue) == 1);
+}
+
+TEST_CASE("an emergency that arrives during a call about nothing is said on its panel, and the call stays what it was", "[desk][queue][call][safety]")
+{
+    TwoAtOnce at;
+    constexpr auto petra = "Petra Halden";
+    REQUIRE(at.program->show(QSize(1280, 900)));
+    at.program->openQueue();
+    auto& window = *at.program->window();
+    const auto called = at.calledAbout(petra);
+    const auto nothing = QStringLiteral("Nothing is open: the call is noted on the course.");
+    at.call().start(at.key(petra));
+    screens::settle(window);
+    CHECK(at.call().arrived().isEmpty());
+    CHECK(screens::spoken(window, nothing) != nullptr);
+
+    at.tell(petra, recovery::Sign::breathing);
+    screens::settle(window);
+    CHECK(at.call().arrived().startsWith(QLatin1String("Since you opened this, something new came: ")));
+    CHECK(at.call().arrived().contains(at.row(petra).title));
+    CHECK(screens::spoken(window, at.call().arrived()) != nullptr);
+    CHECK(screens::spoken(window, nothing) == nullptr);
+
+    at.call().sheRang();
+    const auto view = at.program->workplace().desk().course(at.clinic.course(petra));
+    REQUIRE(view);
+    CHECK(view->state->calls.size() == 1);
+    CHECK(at.calledAbout(petra) == called);
+    at.call().start(at.key(petra));
+    CHECK(at.call().arrived().isEmpty());
+    CHECK_FALSE(at.call().reasons().isEmpty());
+}
+
+TEST_CASE("what was done in the last day stands in the order of time, calls about nothing among the rest", "[desk][handover]")
+{
+    TwoAtOnce at;
+    at.call().start(at.key("Petra Halden"));
+    at.call().sheRang();
+    at.later(std::chrono::minutes(10));
+    at.act(ilan, "Odile Brandt", records::Act::taken);
+    at.program->openHandOver();
+    const auto text = at.program->handOver()->text();
+    const auto rang = text.indexOf(QLatin1String("Petra Halden: She rang, and"));
+    const auto taken = text.indexOf(QLatin1String("Odile Brandt: Taken by Ilan Osei"));
+    REQUIRE(rang >= 0);
+    CHECK(taken > rang);
+}
+
 TEST_CASE("what was taken and forgotten says by whom and since when, and can be taken anew", "[desk][queue][safety]")
 {
     TwoAtOnce at;
@@ -118,7 +187,9 @@ TEST_CASE("what was taken and forgotten says by whom and since when, and can be 
     at.later(std::chrono::minutes(116));
     auto row = at.row(noor);
     CHECK(row.overdue == QLatin1String("Taken by Dr Mara Lindqvist 2 h ago, nothing noted since"));
-    CHECK(row.spoken.contains(row.overdue));
+    CHECK(row.spoken.count(row.overdue) == 1);
+    CHECK(row.taken.isEmpty());  // it would say the same once more
+    CHECK(row.spoken.count(QLatin1String("Dr Mara Lindqvist")) == 1);
     CHECK_FALSE(at.program->queue()->overdue().isEmpty());
 
     at.program->queue()->take(at.key(noor));
@@ -126,8 +197,12 @@ TEST_CASE("what was taken and forgotten says by whom and since when, and can be 
     at.act(ilan, noor, records::Act::called);
     at.later(std::chrono::minutes(59));
     CHECK(at.row(noor).overdue.isEmpty());
+    const auto hers = QStringLiteral("Taken by Dr Mara Lindqvist, Today 16:05");
+    CHECK(at.row(noor).taken == QStringLiteral("Ilan Osei spoke with her, Today 16:05 · ") + hers);
+    CHECK(at.row(noor).spoken.contains(hers));
     at.later(std::chrono::minutes(2));
     CHECK(at.row(noor).overdue == QLatin1String("Ilan Osei spoke with her 1 h ago, nothing noted since"));
+    CHECK(at.row(noor).taken == hers);
     at.act(ilan, noor, records::Act::called, records::Outcome::notReached);
     CHECK(at.row(noor).overdue == QLatin1String("Ilan Osei called and did not reach her, Today 17:06, nothing noted since"));
 }
@@ -209,6 +284,8 @@ TEST_CASE("a patient who rings with nothing open leaves a trace on her course, i
     at.call().start(at.key(petra));
     REQUIRE(at.call().isShown());
     CHECK(at.call().reasons().isEmpty());
+    CHECK(at.call().script().size() >= 4);
+    CHECK(at.call().script().first().contains(QLatin1String("Can you breathe")));
     at.call().setNote(QStringLiteral("May I wash my hair?"));
 
     at.call().sheRang();
@@ -224,7 +301,7 @@ TEST_CASE("a patient who rings with nothing open leaves a trace on her course, i
     REQUIRE(sheet);
     CHECK(sheet->asText().contains(QLatin1String("May I wash my hair?")));
     CHECK(deskapp::coursePaper(at.program->workplace(), at.clinic.course(petra)).asText().contains(QLatin1String("May I wash my hair?")));
-    CHECK(at.program->queue()->undoText() == QLatin1String("She rang: Petra Halden"));
+    CHECK(at.program->queue()->undoText() == QLatin1String("She called us: Petra Halden"));
 
     at.program->queue()->undo();
 

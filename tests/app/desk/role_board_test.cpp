@@ -5,6 +5,7 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <QAccessible>
 #include <QSet>
 #include <QSignalSpy>
 
@@ -215,7 +216,16 @@ TEST_CASE("the question before somebody gives away her own right has two buttons
     room.program->openClinic();
     CHECK_FALSE(room.roles().give(mara, assistant));
     screens::settle(*room.program->window());
-    REQUIRE(screens::named(*room.program->window(), QStringLiteral("Give that role")) != nullptr);
+    auto& window = *room.program->window();
+    const auto* act = screens::named(window, QStringLiteral("Give that role"));
+    REQUIRE(act != nullptr);
+    // The keyboard comes to the one that changes nothing, and that one stands first.
+    REQUIRE(window.activeFocusItem() != nullptr);
+    CHECK(window.activeFocusItem()->property("text").toString() == QLatin1String("Keep my role"));
+    CHECK(window.activeFocusItem()->mapToScene(QPointF()).x() < act->mapToScene(QPointF()).x());
+    auto* question = screens::spoken(window, room.roles().question());
+    REQUIRE(question != nullptr);
+    CHECK(QAccessible::queryAccessibleInterface(question)->role() == QAccessible::AlertMessage);
     REQUIRE(screens::press(*room.program->window(), QStringLiteral("Keep my role")));
     CHECK(room.roles().question().isEmpty());
     CHECK(room.person(0).role == inCharge);

@@ -2,6 +2,8 @@
 #include "app/desk/model/words.h"
 #include "app/desk/sheet/sheet_content.h"
 #include "tests/screens/demo_clinic.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -141,7 +143,7 @@ TEST_CASE("all threads are told at once, and undone at once", "[desk][treatment]
     CHECK(editor.epinephrineOfAll() == 0);
 }
 
-TEST_CASE("a solution that is plain after all leaves no thread that had epinephrine of it", "[desk][treatment][given][dose]")
+TEST_CASE("a solution that is plain after all leaves no thread that had epinephrine of it, and no word that nobody said", "[desk][treatment][given][dose]")
 {
     screens::DemoClinic clinic;
     auto program = clinic.program(QStringLiteral("en"));
@@ -152,11 +154,47 @@ TEST_CASE("a solution that is plain after all leaves no thread that had epinephr
 
     editor.setDrug(static_cast<int>(Drug::lidocaine));
 
-    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>{std::nullopt, EpinephrineAt::nowhere});
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>(2));
     CHECK(editor.missing().isEmpty());
     editor.undo();
     CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>{std::nullopt, EpinephrineAt::both});
     CHECK(editor.treatment().anaesthetic.drug == Drug::lidocaineWithEpinephrine);
+
+    // Plain by mistake, and back: nobody said "none". Who did say it is left her word.
+    editor.choose(1);
+    editor.setEpinephrine(static_cast<int>(EpinephrineAt::nowhere));
+    editor.setDrug(static_cast<int>(Drug::lidocaine));
+    editor.setDrug(static_cast<int>(Drug::lidocaineWithEpinephrine));
+    CHECK(placesOf(editor) == std::vector<std::optional<EpinephrineAt>>{EpinephrineAt::nowhere, std::nullopt});
+}
+
+TEST_CASE("a thread that turns the solution into one with epinephrine says so, until it is looked after", "[desk][treatment][given][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    drawTwo(editor);
+    editor.setEpinephrine(static_cast<int>(EpinephrineAt::nowhere));
+    CHECK(editor.solutionSaid().isEmpty());
+
+    editor.setEpinephrine(static_cast<int>(EpinephrineAt::track));
+    const auto said = editor.solutionSaid();
+    CHECK(said.startsWith(QLatin1String("The solution is now with epinephrine ")));
+    CHECK(said.contains(editor.dilutionNames().at(editor.dilutionIndex())));
+    CHECK(said.endsWith(QLatin1String(": check it under Anaesthetic.")));
+    REQUIRE(program->show(QSize(1280, 900)));
+    for (const int step : {1, 2}) {
+        editor.setStep(step);
+        screens::settle(*program->window());
+        CHECK(screens::spoken(*program->window(), said) != nullptr);
+    }
+    editor.undo();
+    CHECK(editor.solutionSaid().isEmpty());
+    editor.setEpinephrineOfAll(static_cast<int>(EpinephrineAt::both));
+    CHECK(editor.solutionSaid() == said);
+    editor.setDrug(static_cast<int>(Drug::lidocaine));
+    CHECK(editor.solutionSaid().isEmpty());
 }
 
 TEST_CASE("another needle differs from the plan, what was injected is no part of it", "[desk][treatment][given][plan]")

@@ -4,6 +4,8 @@
 #include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "tests/screens/demo_patient.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -314,6 +316,24 @@ TEST_CASE("guesses at taking along or deleting count as guesses at the lock", "[
     program->locking()->unlock(passphrase);
     REQUIRE(program->home().isOpen());
     CHECK(mine.allowTaking(passphrase));
+}
+
+TEST_CASE("who is treated again reads the way there beside her data, and who has not joined does not", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(390, 844)));
+    program->openMine();
+    screens::settle(*program->window());
+    const auto again = QStringLiteral("Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.");
+    CHECK(program->mine()->again() == again);
+    CHECK(screens::spoken(*program->window(), again) != nullptr);
+
+    DemoPatient other;
+    auto fresh = other.program(QStringLiteral("en"));
+    CHECK(fresh->mine()->again().isEmpty());
+    REQUIRE(fresh->home().create(bytes::viewOf(DemoPatient::passphrase)));
+    CHECK(fresh->mine()->again().isEmpty());
 }
 
 TEST_CASE("files of others in the folder stay when the diary is deleted", "[diary][mine]")

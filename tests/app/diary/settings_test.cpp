@@ -244,6 +244,25 @@ TEST_CASE("a page with the recovery code can be saved to print, and says to dele
     CHECK(keys.pageOutcome().isEmpty());
 }
 
+TEST_CASE("a recovery code does not stay on its page, whatever leads away from it, and that is said", "[diary][keys]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openKeys();
+    program->keys()->makeCode(passphrase);
+    REQUIRE_FALSE(program->keys()->code().isEmpty());
+    program->openCall();
+    REQUIRE(program->page() == Page::call);
+    CHECK(program->keys()->code().isEmpty());
+    program->back();
+    CHECK(program->notice().contains(QLatin1String("The code is not shown any more.")));
+
+    program->dismissNotice();
+    program->openKeys();
+    program->openSettings();
+    CHECK(program->notice().isEmpty());  // there was none
+}
+
 TEST_CASE("a diary that was locked shows neither code nor problem of before", "[diary][keys]")
 {
     DemoPatient patient;
