@@ -52,7 +52,8 @@ ColumnLayout {
     }
     Words {
         text: (root.row.reach.length > 0 ? root.row.reach + "\n" : "")
-              + [root.row.taken, root.row.lastEntry, root.row.unopened].filter(part => part.length > 0).join(" · ")
+              + (root.row.taken.length > 0 ? root.row.taken + " · " : "") + root.row.lastEntry
+              + (root.row.unopened.length > 0 ? " · " + root.row.unopened : "")
         small: true
         strong: root.row.isTaken
         color: root.emergency ? Theme.inkOnAlarm : Theme.inkSoft
