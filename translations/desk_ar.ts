@@ -7703,8 +7703,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب نسخة قديمة.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب يعمل على بيانات أقدم.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>

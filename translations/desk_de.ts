@@ -7351,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult ist ein älterer Stand.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult arbeitet mit älteren Daten.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>

@@ -7351,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>El teléfono tiene más de este puesto que el propio puesto: el puesto es una copia anterior.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>El teléfono tiene más de este puesto que el propio puesto: el puesto trabaja con datos anteriores.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>

@@ -7351,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>Le téléphone a reçu de ce poste plus que le poste lui-même ne contient : le poste est une copie plus ancienne.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>Le téléphone a reçu de ce poste plus que le poste lui-même ne contient : le poste travaille sur des données plus anciennes.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>

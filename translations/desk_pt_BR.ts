@@ -7351,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>O celular tem mais desta estação do que a própria estação: a estação é uma cópia mais antiga.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>O celular tem mais desta estação do que a própria estação: a estação trabalha com dados mais antigos.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>

@@ -77,7 +77,7 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
     const auto when = [&](clock::Instant at) { return whenText(m_workplace.zone().moment(at), now); };
     QStringList lines;
     if (outlook->state == State::olderHere) {
-        lines << PhoneWords::tr("The phone holds more from this desk than the desk does: the desk is an older copy.");
+        lines << PhoneWords::tr("The phone holds more from this desk than the desk does: the desk runs on older data.");
     } else if (outlook->state == State::forked) {
         lines << PhoneWords::tr("The phone sent two different histories: call, and do not rely on its entries.");
     } else if (outlook->state == State::withheld) {
