@@ -70,8 +70,9 @@ TEST_CASE("a call about a silence that ends while it is made is kept; beside oth
         world.clock.advance(std::chrono::hours(24));
         REQUIRE(phone.record(world.entryOf(phone, 3, 3)));  // none of it has reached the clinic
     }
-    REQUIRE(world.desk.queue().size() == 1);
-    for (const auto& finding : world.desk.queue().front().findings)
+    const auto rows = world.desk.queue();
+    REQUIRE(rows.size() == 1);
+    for (const auto& finding : rows.front().findings)
         keys.push_back(finding.key);
     const auto silences = std::ranges::count_if(keys, triage::namesSilence);
     REQUIRE(silences > 0);

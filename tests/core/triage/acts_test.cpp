@@ -182,6 +182,7 @@ TEST_CASE("a second reason of the same urgency asks for somebody of its own", "[
     OneCourse course;
     course.tell(1, 30, {Sign::thickFluid});
     course.actOnAll(Act::taken, 31);
+    course.actOnAll(Act::called, 31);  // which answers for the first reason for a day
     course.tell(2, 50, {Sign::bleeding});
 
     const auto row = course.row(50);
