@@ -43,7 +43,8 @@ struct TwoAtOnce {
         const auto here = desk.person();
         desk.setPerson(person);
         std::vector<std::string> open;
-        for (const auto& finding : desk.course(clinic.course(patient))->findings) {
+        const auto view = desk.course(clinic.course(patient));
+        for (const auto& finding : view->findings) {
             if (finding.open) {
                 open.push_back(finding.key);
             }
@@ -212,7 +213,8 @@ TEST_CASE("a call from the page of a course shows its panel and notes nothing be
     TwoAtOnce at;
     constexpr auto tomas = "Tomas Reyl";
     std::vector<std::string> open;
-    for (const auto& finding : at.program->workplace().desk().course(at.clinic.course(tomas))->findings) {
+    const auto hers = at.program->workplace().desk().course(at.clinic.course(tomas));
+    for (const auto& finding : hers->findings) {
         if (finding.open) {
             open.push_back(finding.key);
         }
