@@ -100,13 +100,13 @@ TEST_CASE("where not all of it had epinephrine, the lower limit says why it hold
     treatment.placements = {thread, thread};
     const auto whole = doseWords(treatment);
     CHECK(whole.given.contains(QLatin1String("210 mg lidocaine")));
-    CHECK(whole.given.endsWith(QLatin1String(" · 105 µg epinephrine")));
+    CHECK(whole.given.endsWith(QStringLiteral(" · 105 µg epinephrine")));
     CHECK(whole.maximum.contains(QLatin1String("At most 420 mg")));
 
     treatment.placements[1].epinephrineAt = recovery::EpinephrineAt::entryPoint;
     const auto words = doseWords(treatment);
 
-    CHECK(words.given.endsWith(QLatin1String(" · at most 105 µg epinephrine")));
+    CHECK(words.given.endsWith(QStringLiteral(" · at most 105 µg epinephrine")));
     CHECK(words.source.contains(QLatin1String("plain, the lower one, as not all of it had epinephrine: 4.5 mg/kg")));
     CHECK(words.maximum.contains(QLatin1String("At most 270 mg")));
     treatment.anaesthetic.extraMl = 30;  // 310 mg of 270

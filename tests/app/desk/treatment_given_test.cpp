@@ -248,7 +248,7 @@ TEST_CASE("the plan is recorded with the treatment, stands beside it, and is kep
     CHECK(sheet->asText().contains(sheet->plan.last()));
 }
 
-TEST_CASE("a draft that is given up takes its plan along", "[desk][treatment][plan]")
+TEST_CASE("starting over leaves the plan beside the chart, and dropping it leaves none", "[desk][treatment][plan]")
 {
     screens::DemoClinic clinic;
     auto program = clinic.program(QStringLiteral("en"));
@@ -259,6 +259,10 @@ TEST_CASE("a draft that is given up takes its plan along", "[desk][treatment][pl
     const auto course = editor.treatment().course;
     REQUIRE(program->workplace().desk().plan(course));
     editor.startOver();
+    CHECK(editor.treatment().placements.empty());
+    CHECK(editor.treatment().course == course);
+    CHECK(editor.isPlanned());
+    editor.dropPlan();
     CHECK_FALSE(program->workplace().desk().plan(course));
     CHECK_FALSE(editor.isPlanned());
 }
