@@ -40,6 +40,7 @@ ColumnLayout {
 
                 text: qsTr("%1 · %2").arg(row.lot).arg(row.courses)
                 hint: row.outcomes
+                width: Math.min(implicitWidth, root.width)
                 primary: row.key === root.lots.chosen
                 onClicked: root.lots.choose(row.key)
             }

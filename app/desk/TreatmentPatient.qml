@@ -35,7 +35,7 @@ GridLayout {
                 required property patientRow row
 
                 text: row.name
-                chosen: row.key === root.editor.patientKey
+                chosen: root.ready && row.key === root.editor.patientKey
                 onClicked: root.editor.takeUpBegun(row.key)
                 Layout.fillWidth: true
             }
