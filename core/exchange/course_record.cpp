@@ -42,6 +42,7 @@ Result<CourseRecord> recordOf(const recovery::CourseId& id, const journal::Cours
     record.course = id;
     if (course.treatment) {
         record.treatment = course.treatment->treatment;
+        record.treatment->corrected.reset();  // a bundle tells what holds; what stood before is the clinic's own
         record.treated = record.treatment->at;
         record.baseline = record.treatment->baseline;
     } else if (course.opened) {

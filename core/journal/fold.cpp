@@ -59,7 +59,7 @@ private:
     void take(records::TreatmentRecorded& body)
     {
         CourseState& course = m_state.courses[body.treatment.course];
-        course.treatmentVersions.push_back({body, m_operation->id, m_operation->entered});
+        course.treatmentVersions.push_back({body, m_operation->id, m_operation->entered, m_operation->stamp, m_operation->supersedes});
         course.treatment = std::move(body);
     }
 
@@ -73,6 +73,8 @@ private:
         if (course.opened && (course.opened->followUp != body.followUp || course.opened->treated != body.treated
                               || course.opened->protocol.carePlan != body.protocol.carePlan))
             ++course.planChanges;
+        if (course.opened && (course.opened->treated != body.treated || course.opened->baseline != body.baseline))
+            course.formerCounts.push_back({course.opened->treated, course.opened->baseline, m_operation->stamp});
         course.opened = std::move(body);
     }
 

@@ -1,4 +1,4 @@
-// Which acts stand, and which words that were handed over are up.
+// Which acts stand, which words that were handed over are up, and whether a treatment was recorded by two at once.
 
 #include "core/journal/state.h"
 
@@ -11,6 +11,12 @@ const records::ActTakenBack* CourseState::takenBack(std::size_t act) const
 {
     const auto found = act < actOperations.size() ? actsTakenBack.find(actOperations[act]) : actsTakenBack.end();
     return found == actsTakenBack.end() ? nullptr : &found->second;
+}
+
+bool CourseState::isTreatmentCrossed() const
+{
+    const auto& all = treatmentVersions;
+    return all.size() > 1 && all.back().supersedes && *all.back().supersedes != all[all.size() - 2].operation;
 }
 
 std::vector<std::pair<OperationId, const records::WordHandedOver*>> State::wordsUp() const

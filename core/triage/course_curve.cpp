@@ -58,19 +58,31 @@ std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& cou
     std::vector<triggers::CourseInput> inputs;
     std::map<recovery::EntryId, const recovery::Entry*> standing;
     clock::Instant newest = clock::Instant::min();
+    // What stands so far, counted as it was then.
+    auto count = course.formerCounts.begin();
+    const auto stood = [&] {
+        triggers::CourseInput& input = inputs.emplace_back(bareInput(course));
+        if (count != course.formerCounts.end()) {
+            input.treated = count->treated;
+            input.baseline = count->baseline;
+        }
+        for (const auto& [id, entry] : standing)
+            if (entry)
+                input.observations.push_back({entry->at, entry->scores});
+    };
     for (const auto* version : known) {
+        for (; count != course.formerCounts.end() && count->until < version->stamp; ++count)
+            stood();
         const recovery::Entry& entry = version->value;
         const recovery::Entry*& before = standing[entry.id];
         const bool corrects = before && (before->at != entry.at || before->scores != entry.scores);
-        if (corrects || (!before && entry.at.at < newest)) {
-            triggers::CourseInput& input = inputs.emplace_back(bareInput(course));
-            for (const auto& [id, stood] : standing)
-                if (stood)
-                    input.observations.push_back({stood->at, stood->scores});
-        }
+        if (corrects || (!before && entry.at.at < newest))
+            stood();
         before = &entry;
         newest = std::max(newest, entry.at.at);
     }
+    for (; count != course.formerCounts.end(); ++count)
+        stood();
     return inputs;
 }
 

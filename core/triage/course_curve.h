@@ -25,7 +25,8 @@ triggers::CourseInput courseInput(const journal::CourseState& course);
 
 /// The same as it stood before each entry that took something back: a correction of what is judged, or an
 /// entry about a moment that lies before another one known by then. In the order in which they became known,
-/// which is the fold's: the same on every device. Empty for a course that was only written onward.
+/// which is the fold's: the same on every device. Counted from the day, and from the scores, that held then; once more before each
+/// of those was corrected. Empty for a course that was only written onward.
 std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& course);
 
 }  // namespace ebbline::triage

@@ -74,7 +74,19 @@ std::string keyOf(const std::string& subject, const triggers::Finding& finding)
            + std::to_string(finding.raisedAt.at.time_since_epoch().count());
 }
 
-/// Every version of an entry is judged: correcting an entry does not take a warning back. What has
+/// From when the course was counted since that became known: by what was corrected later, then as it holds.
+std::vector<clock::Moment> countedFrom(const journal::CourseState& course, clock::HybridTime known, const clock::Moment& treated)
+{
+    std::vector<clock::Moment> all;
+    for (const journal::FormerCount& count : course.formerCounts)
+        if (!(count.until < known))
+            all.push_back(count.treated);
+    all.push_back(treated);
+    return all;
+}
+
+/// Every version of an entry is judged, by each day the course was counted from since: correcting an entry, or the day of the
+/// treatment, does not take a warning back. What has
 /// arrived is judged whatever the clocks say: one that runs ahead, or behind, delays no warning.
 void addWarnings(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated)
 {
@@ -82,21 +94,22 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
         std::map<std::string, Finding> bySubject;
         for (std::size_t number = 0; number < history.versions.size(); ++number) {
             const auto& version = history.versions[number];
-            for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = treated})) {
-                const std::string subject = subjectOf(warning, id);
-                const auto known = bySubject.find(subject);
-                if (known != bySubject.end() && !warnings::isWorse(warning, std::get<warnings::Finding>(known->second.what)))
-                    continue;
-                Finding finding{keyOf(subject, warning), subject, known == bySubject.end(), warning.urgency, warning, id,
-                                version.value.at, std::max(0, clock::dayOfRecovery(treated, version.value.at)), {}, true};
-                finding.openedByFollowUp = openedByFollowUp(course, history, number);
-                bySubject.insert_or_assign(subject, std::move(finding));
-            }
+            for (const clock::Moment& from : countedFrom(course, version.stamp, treated))
+                for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = from})) {
+                    const std::string subject = subjectOf(warning, id);
+                    const auto known = bySubject.find(subject);
+                    if (known != bySubject.end() && !warnings::isWorse(warning, std::get<warnings::Finding>(known->second.what)))
+                        continue;
+                    Finding finding{keyOf(subject, warning), subject, known == bySubject.end(), warning.urgency, warning, id,
+                                    version.value.at, std::max(0, clock::dayOfRecovery(from, version.value.at)), {}, true};
+                    finding.openedByFollowUp = openedByFollowUp(course, history, number);
+                    bySubject.insert_or_assign(subject, std::move(finding));
+                }
         }
-        const auto stands = history.amended() ? warnings::judge(history.current(), {.treated = treated})
-                                              : std::vector<warnings::Finding>{};
+        const bool changed = history.amended() || !course.formerCounts.empty();
+        const auto stands = changed ? warnings::judge(history.current(), {.treated = treated}) : std::vector<warnings::Finding>{};
         for (auto& [subject, finding] : bySubject)
-            finding.changedSince = history.amended() && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
+            finding.changedSince = changed && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
                 return subjectOf(warning, id) == subject && warning.urgency <= finding.urgency;
             });
         for (auto& [subject, finding] : bySubject)

@@ -311,7 +311,9 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
                                                                                     : journal::Audience::clinic;
         operation.course = records::courseOf(body);
         // Who did it corrects nothing; what stands behind it does.
-        operation.supersedes = std::holds_alternative<records::WorkDone>(body) ? std::nullopt : supersedes;
+        // What stands beside a correction corrects nothing itself.
+        const bool beside = std::holds_alternative<records::WorkDone>(body) || std::holds_alternative<records::CourseOpened>(body);
+        operation.supersedes = beside ? std::nullopt : supersedes;
         operation.body = records::encode(body);
         chain = chained(chain, journal::encode(operation));
         chains.push_back(chain);
