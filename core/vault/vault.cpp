@@ -310,8 +310,7 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
         operation.audience = mailbox && records::goesBetween(records::kindOf(body)) ? journal::Audience::patientAndClinic
                                                                                     : journal::Audience::clinic;
         operation.course = records::courseOf(body);
-        // Who did it corrects nothing; what stands behind it does.
-        // What stands beside a correction corrects nothing itself.
+        // Who did it, and what a phone is told because of it, correct nothing.
         const bool beside = std::holds_alternative<records::WorkDone>(body) || std::holds_alternative<records::CourseOpened>(body);
         operation.supersedes = beside ? std::nullopt : supersedes;
         operation.body = records::encode(body);
