@@ -56,7 +56,7 @@ TEST_CASE("a corrected record stands wherever the treatment does, and the former
     // What is learned from, told of a lot, and given to other programs.
     const auto past = room.desk().pastCourse(room.course);
     REQUIRE(past.has_value());
-    CHECK(std::ranges::any_of(past->lots, [](const learning::PackLot& lot) { return lot.lot == "TH-9"; }));
+    CHECK(std::ranges::any_of(past->lots, [](const learning::PackLot& lot) { return lot.printed == "TH-9"; }));
     const auto bundle = room.desk().bundle(room.course, "Ebbline");
     REQUIRE(bundle);
     CHECK(bundle->find("TH-9") != std::string::npos);
