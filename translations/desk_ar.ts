@@ -874,6 +874,10 @@
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>صُحّح أو أُكمل بعد ذلك: لا يُثار هذا التنبيه بحسب القيود كما هي الآن. يبقى حتى يغلقه أحد.</translation>
         </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>أُبلغ عنه بحسب يوم للمعالجة أو درجات بعدها مباشرة صُحِّحت منذ ذلك الحين. يبقى إلى أن يغلقه أحد.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

@@ -854,6 +854,10 @@
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Seither korrigiert oder ergänzt: So, wie die Einträge jetzt sind, gäbe es den Hinweis nicht. Er bleibt, bis ihn jemand schließt.</translation>
         </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Der Hinweis kam nach einem Tag der Behandlung oder Werten gleich danach, die seither korrigiert wurden. Er bleibt, bis ihn jemand schließt.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

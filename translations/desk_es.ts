@@ -854,6 +854,10 @@
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Corregido o completado después: tal como están ahora las anotaciones, este aviso no saldría. Se queda hasta que alguien lo cierre.</translation>
         </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Aviso por un día del tratamiento, o unas puntuaciones justo después, que se corrigieron después. Se queda hasta que alguien lo cierre.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

@@ -854,6 +854,10 @@
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Corrigé ou complété depuis : d’après les notes actuelles, ce signal n’apparaîtrait pas. Il reste jusqu’à ce que quelqu’un le ferme.</translation>
         </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Signalé d’après un jour du traitement, ou des scores juste après, corrigés depuis. Cela reste jusqu’à ce que quelqu’un le ferme.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

@@ -854,6 +854,10 @@
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Corrigido ou completado depois: com as anotações de agora, este aviso não surgiria. Ele fica até alguém fechá-lo.</translation>
         </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Sinalizado por um dia do tratamento, ou notas logo depois, corrigidos desde então. Fica até que alguém o feche.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

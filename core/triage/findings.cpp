@@ -74,14 +74,13 @@ std::string keyOf(const std::string& subject, const triggers::Finding& finding)
            + std::to_string(finding.raisedAt.at.time_since_epoch().count());
 }
 
-/// From when the course was counted since that became known: by what was corrected later, then as it holds.
+/// From when the course was counted since that became known: as it holds, then by what was corrected later.
 std::vector<clock::Moment> countedFrom(const journal::CourseState& course, clock::HybridTime known, const clock::Moment& treated)
 {
-    std::vector<clock::Moment> all;
+    std::vector<clock::Moment> all{treated};
     for (const journal::FormerCount& count : course.formerCounts)
         if (!(count.until < known))
             all.push_back(count.treated);
-    all.push_back(treated);
     return all;
 }
 
@@ -103,6 +102,7 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
                     Finding finding{keyOf(subject, warning), subject, known == bySubject.end(), warning.urgency, warning, id,
                                     version.value.at, std::max(0, clock::dayOfRecovery(from, version.value.at)), {}, true};
                     finding.openedByFollowUp = openedByFollowUp(course, history, number);
+                    finding.recounted = from != treated;
                     bySubject.insert_or_assign(subject, std::move(finding));
                 }
         }
@@ -112,6 +112,8 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
             finding.changedSince = changed && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
                 return subjectOf(warning, id) == subject && warning.urgency <= finding.urgency;
             });
+        for (auto& [subject, finding] : bySubject)
+            finding.recounted = finding.recounted && finding.changedSince;
         for (auto& [subject, finding] : bySubject)
             findings.push_back(std::move(finding));
     }
@@ -147,7 +149,8 @@ void addTriggers(std::vector<Finding>& findings, const journal::CourseState& cou
         raised.back().changedSince = changedSince;
         raised.back().openedByFollowUp = openedByFollowUp(course, finding, changedSince);
     };
-    for (const triggers::Finding& finding : triggered(courseInput(course), course, now))
+    const triggers::CourseInput holds = courseInput(course);
+    for (const triggers::Finding& finding : triggered(holds, course, now))
         add(finding, false);
     for (const triggers::CourseInput& input : earlierInputs(course))
         for (const triggers::Finding& earlier : triggered(input, course, now)) {
@@ -160,6 +163,7 @@ void addTriggers(std::vector<Finding>& findings, const journal::CourseState& cou
                 continue;
             std::erase_if(raised, same);
             add(earlier, true);
+            raised.back().recounted = input.treated != holds.treated || input.baseline != holds.baseline;
         }
     std::ranges::stable_sort(raised, {}, [](const Finding& finding) { return finding.raisedAt.at; });
     std::set<std::string> subjects;  // the first of a subject is the one that was raised first

@@ -213,7 +213,7 @@ TEST_CASE("what was raised by a wrong day stays raised when the day is corrected
     REQUIRE(room.desk().correctTreatment(correction));
     const auto findings = room.desk().course(room.course)->findings;
     CHECK(asksForACall(findings));
-    CHECK(std::ranges::any_of(findings, [](const triage::Finding& finding) { return finding.urgency == recovery::Urgency::callNow && finding.changedSince; }));
+    CHECK(std::ranges::any_of(findings, [](const triage::Finding& finding) { return finding.urgency == recovery::Urgency::callNow && finding.changedSince && finding.recounted; }));
     room.world.syncDesk();
     room.world.syncPhone(phone);
     CHECK(phone.course().treated == correction.treatment.at);
