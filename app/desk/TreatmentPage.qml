@@ -78,12 +78,9 @@ PageFrame {
             when: step.item !== null
         }
     }
-    Loader {
-        active: root.editor.correction && (root.editor.step === 0 || root.editor.step === 3)
-        visible: active
-        sourceComponent: TreatmentCorrection {
-            editor: root.editor
-        }
+    TreatmentCorrection {
+        visible: root.editor.correction && (root.editor.step === 0 || root.editor.step === 3)
+        editor: root.editor
         Layout.fillWidth: true
     }
     PatientRecord {
