@@ -126,6 +126,25 @@ TEST_CASE("a correction is kept apart from a new treatment of the same patient, 
     CHECK(room.desk().draft(room.record().patient)->note == "brow, next month");
 }
 
+TEST_CASE("a correction that is being written is there as it was after a lock, at its step, and not over a new treatment", "[desk][correction][idle]")
+{
+    Room room;
+    room.correct();
+    room.takeOtherLot();
+    room.editor().setReason(why);
+    room.editor().setStep(2);
+    room.program->lockIdle();
+    CHECK_FALSE(room.editor().isCorrection());
+    CHECK(room.editor().reason().isEmpty());
+    REQUIRE(room.program->unlocking()->unlock(QString::fromLatin1(screens::DemoClinic::passphrase)));
+    room.program->choosePerson(QStringLiteral("Ilan Osei"));
+    CHECK(room.program->page() == Page::treatment);
+    CHECK(room.editor().isCorrection());
+    CHECK(room.editor().step() == 2);
+    CHECK(room.editor().reason() == why);
+    CHECK(room.editor().corrections().size() == 1);
+}
+
 TEST_CASE("what is set back is no correction, and no draft of one stays", "[desk][correction][draft]")
 {
     Room room;
