@@ -2532,6 +2532,10 @@
             <translation>لا شيء يختلف عمّا كان مكتوبًا.</translation>
         </message>
         <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>تُحسب هذه المتابعة وهاتفها بيوم آخر للعلاج، أو بدرجات أخرى بعده مباشرة، غير ما يقوله السجل. صحّح السجل أو سجّله مرة أخرى كما هو: عندها يُحسبان وفقه.</translation>
+        </message>
+        <message>
             <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
             <translation>سجّل مكتبان هذا دون أن يعلم أحدهما بالآخر. يسري السجل الأحدث كله؛ انظر أدناه ما قاله الآخر وصحّح ما ينقص.</translation>
         </message>
@@ -2544,8 +2548,8 @@
             <translation>لا يحفظ هاتفها من المعالجة إلا وقتها والدرجات بعدها مباشرة. يبقى الاثنان كما هما؛ ولا يُرسل شيء من هذا إليه.</translation>
         </message>
         <message>
-            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays.</source>
-            <translation>في المزامنة التالية يتلقى هاتفها وقت المعالجة والدرجات بعدها مباشرة، ويحسب بها الأيام والتذكيرات والتحذيرات. وحتى ذلك الحين يعمل بالقديمة. تُقيَّم النتائج من جديد لدى الطرفين؛ وما أُبلغ عنه يبقى.</translation>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>في المزامنة التالية يتلقى هاتفها وقت المعالجة والدرجات بعدها مباشرة، ويحسب بها الأيام والتذكيرات والتحذيرات. وحتى ذلك الحين يعمل بالقديمة. تُقيَّم النتائج من جديد لدى الطرفين؛ وما أُبلغ عنه يبقى، لكن هاتفًا ببرنامج أقدم يُسقط ما لا يثيره اليوم الجديد.</translation>
         </message>
         <message>
             <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
@@ -8828,6 +8832,14 @@
     </context>
     <context>
         <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>لقد رأيته</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>تبقى مسودتك كما هي</translation>
+        </message>
         <message>
             <source>Why the record is corrected</source>
             <translation>سبب تصحيح السجل</translation>

@@ -2432,6 +2432,10 @@
             <translation>Nichts ist anders als das, was da stand.</translation>
         </message>
         <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Dieser Verlauf und sein Telefon zählen nach einem anderen Tag der Behandlung oder nach anderen Werten gleich danach, als der Eintrag sagt. Korrigieren Sie den Eintrag, oder tragen Sie ihn unverändert noch einmal ein: Dann zählen sie nach ihm.</translation>
+        </message>
+        <message>
             <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
             <translation>Zwei Pulte haben das eingetragen, ohne voneinander zu wissen. Der spätere Eintrag gilt als Ganzes; sehen Sie unten nach, was der andere sagte, und korrigieren Sie, was fehlt.</translation>
         </message>
@@ -2444,8 +2448,8 @@
             <translation>Ihr Telefon kennt von der Behandlung nur, wann sie war, und die Werte gleich danach. Beides bleibt, wie es ist; nichts hiervon geht dorthin.</translation>
         </message>
         <message>
-            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays.</source>
-            <translation>Mit dem nächsten Abgleich bekommt ihr Telefon, wann die Behandlung war und die Werte gleich danach, und zählt Tage, Erinnerungen und Warnungen danach. Bis dahin richtet es sich nach den alten. Die Befunde werden auf beiden neu beurteilt; was gemeldet war, bleibt.</translation>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>Mit dem nächsten Abgleich bekommt ihr Telefon, wann die Behandlung war und die Werte gleich danach, und zählt Tage, Erinnerungen und Warnungen danach. Bis dahin richtet es sich nach den alten. Die Befunde werden auf beiden neu beurteilt; was gemeldet war, bleibt, aber ein Telefon mit einem älteren Programm lässt fallen, was der neue Tag nicht auslöst.</translation>
         </message>
         <message>
             <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
@@ -8456,6 +8460,14 @@
     </context>
     <context>
         <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Ich habe es gesehen</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Ihr Entwurf bleibt, wie er ist</translation>
+        </message>
         <message>
             <source>Why the record is corrected</source>
             <translation>Warum der Eintrag korrigiert wird</translation>

@@ -2432,6 +2432,10 @@
             <translation>Nada difiere de lo que constaba.</translation>
         </message>
         <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Este curso y su teléfono cuentan desde otro día del tratamiento, o con otras puntuaciones justo después, que lo que dice el registro. Corrija el registro o regístrelo de nuevo tal como está: entonces contarán según él.</translation>
+        </message>
+        <message>
             <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
             <translation>Dos puestos registraron esto sin saber uno del otro. El registro posterior vale por entero; mire abajo lo que decía el otro y corrija lo que falte.</translation>
         </message>
@@ -2444,8 +2448,8 @@
             <translation>Su teléfono solo guarda del tratamiento cuándo fue y las puntuaciones justo después. Ambas cosas quedan como están; nada de esto va allí.</translation>
         </message>
         <message>
-            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays.</source>
-            <translation>Con la próxima sincronización su teléfono recibe cuándo fue el tratamiento y las puntuaciones justo después, y cuenta por ellos días, recordatorios y avisos. Hasta entonces se rige por los antiguos. Los hallazgos se juzgan de nuevo en ambos; lo que se señaló permanece.</translation>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>Con la próxima sincronización su teléfono recibe cuándo fue el tratamiento y las puntuaciones justo después, y cuenta por ellos días, recordatorios y avisos. Hasta entonces se rige por los antiguos. Los hallazgos se juzgan de nuevo en ambos; lo que se señaló permanece, pero un teléfono con un programa anterior deja de mostrar lo que el nuevo día no provoca.</translation>
         </message>
         <message>
             <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
@@ -8456,6 +8460,14 @@
     </context>
     <context>
         <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Lo he visto</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Su borrador queda como está</translation>
+        </message>
         <message>
             <source>Why the record is corrected</source>
             <translation>Por qué se corrige el registro</translation>

@@ -2432,6 +2432,10 @@
             <translation>Rien ne diffère de ce qui y figurait.</translation>
         </message>
         <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Ce suivi et son téléphone comptent à partir d’un autre jour du traitement, ou d’autres scores juste après, que ce que dit l’enregistrement. Corrigez l’enregistrement, ou enregistrez-le de nouveau tel quel : ils compteront alors d’après lui.</translation>
+        </message>
+        <message>
             <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
             <translation>Deux postes ont enregistré ceci sans savoir l’un de l’autre. L’enregistrement le plus récent vaut en entier ; regardez plus bas ce que disait l’autre et corrigez ce qui manque.</translation>
         </message>
@@ -2444,8 +2448,8 @@
             <translation>Son téléphone ne garde du traitement que sa date et les scores juste après. Les deux restent tels quels ; rien de ceci n’y est envoyé.</translation>
         </message>
         <message>
-            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays.</source>
-            <translation>À la prochaine synchronisation, son téléphone reçoit la date du traitement et les scores juste après, et compte d’après eux jours, rappels et alertes. Jusque-là il se règle sur les anciens. Les constats sont jugés à nouveau des deux côtés ; ce qui a été signalé reste.</translation>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>À la prochaine synchronisation, son téléphone reçoit la date du traitement et les scores juste après, et compte d’après eux jours, rappels et alertes. Jusque-là il se règle sur les anciens. Les constats sont jugés à nouveau des deux côtés ; ce qui a été signalé reste, mais un téléphone dont le programme est plus ancien laisse tomber ce que le nouveau jour ne déclenche pas.</translation>
         </message>
         <message>
             <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
@@ -8456,6 +8460,14 @@
     </context>
     <context>
         <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Je l’ai vu</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Votre brouillon reste tel quel</translation>
+        </message>
         <message>
             <source>Why the record is corrected</source>
             <translation>Pourquoi l’enregistrement est corrigé</translation>

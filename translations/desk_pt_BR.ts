@@ -2432,6 +2432,10 @@
             <translation>Nada difere do que constava.</translation>
         </message>
         <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Este acompanhamento e seu telefone contam a partir de outro dia do tratamento, ou com outras notas logo depois, do que diz o registro. Corrija o registro ou registre-o de novo como está: então contarão por ele.</translation>
+        </message>
+        <message>
             <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
             <translation>Duas estações registraram isto sem saber uma da outra. O registro mais recente vale por inteiro; veja abaixo o que o outro dizia e corrija o que falta.</translation>
         </message>
@@ -2444,8 +2448,8 @@
             <translation>O celular dela guarda do tratamento apenas quando foi e as notas logo depois. Ambos ficam como estão; nada disto vai para lá.</translation>
         </message>
         <message>
-            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays.</source>
-            <translation>Na próxima sincronização o celular dela recebe quando foi o tratamento e as notas logo depois, e conta por eles dias, lembretes e avisos. Até lá segue os antigos. Os achados são avaliados de novo em ambos; o que foi sinalizado permanece.</translation>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>Na próxima sincronização o celular dela recebe quando foi o tratamento e as notas logo depois, e conta por eles dias, lembretes e avisos. Até lá segue os antigos. Os achados são avaliados de novo em ambos; o que foi sinalizado permanece, mas um telefone com um programa mais antigo deixa de mostrar o que o novo dia não provoca.</translation>
         </message>
         <message>
             <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
@@ -8456,6 +8460,14 @@
     </context>
     <context>
         <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Já vi</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Seu rascunho fica como está</translation>
+        </message>
         <message>
             <source>Why the record is corrected</source>
             <translation>Por que o registro é corrigido</translation>

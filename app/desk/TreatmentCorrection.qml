@@ -26,6 +26,14 @@ ColumnLayout {
         alarm: true
         Layout.fillWidth: true
     }
+    ActButton {
+        objectName: "seeNews"
+        visible: root.editor.correctionNews.length > 0
+        text: qsTr("I have seen it")
+        hint: qsTr("Your draft stays as it is")
+        quiet: true
+        onClicked: root.editor.seeNews()
+    }
     Heading {
         level: 2
         text: qsTr("What this changes")

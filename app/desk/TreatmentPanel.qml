@@ -23,6 +23,10 @@ ColumnLayout {
         text: root.course.recordCrossed
         Layout.fillWidth: true
     }
+    Told {
+        text: root.course.countedOtherwise
+        Layout.fillWidth: true
+    }
     Repeater {
         model: root.course.threads
 

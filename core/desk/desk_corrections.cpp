@@ -5,6 +5,8 @@
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 
+#include <algorithm>
+
 namespace ebbline::desk {
 
 namespace {
@@ -20,7 +22,7 @@ Result<TreatmentCorrection> Desk::beginCorrection(const recovery::CourseId& cour
         return fail(Reason::notFound, "course: no treatment is recorded");
     const auto& newest = found->treatmentVersions.back();
     TreatmentCorrection begun{newest.value.treatment, newest.operation};
-    begun.treatment.corrected = recovery::Correction{};
+    begun.treatment.corrected = recovery::Correction{{}, {}, static_cast<std::uint32_t>(found->treatmentVersions.size())};
     return begun;
 }
 
@@ -76,13 +78,15 @@ Done Desk::correctTreatment(const TreatmentCorrection& correction)
         return fail(Reason::refused, "treatment: whose it is cannot be corrected");
     recovery::Treatment written = treatment;
     written.corrected = holds->treatment.corrected;
-    if (written == holds->treatment)
+    const journal::CourseState& course = *m_inside->course(id);
+    // Where the course is counted by something else than the record says, recording it again sets that right.
+    if (written == holds->treatment && !course.isCountedOtherwise())
         return fail(Reason::alreadyExists, "treatment: that is what is on record");
     treatment.corrected->by = m_inside->person;
+    treatment.corrected->inSight = std::min(treatment.corrected->inSight, static_cast<std::uint32_t>(course.treatmentVersions.size()));
     if (const Done checked = recovery::check(treatment); !checked)
         return checked;
 
-    const journal::CourseState& course = *m_inside->course(id);
     std::vector<records::Body> bodies = m_inside->named(records::Task::treat, id, body);
     if (course.opened && (course.opened->treated != treatment.at || course.opened->baseline != treatment.baseline)) {
         records::CourseOpened told = *course.opened;

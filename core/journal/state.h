@@ -55,8 +55,10 @@ struct FormerCount {
 
 struct CourseState {
     std::optional<records::TreatmentRecorded> treatment;
-    std::vector<Version<records::TreatmentRecorded>> treatmentVersions;  ///< in order; the last one holds
+    std::vector<Version<records::TreatmentRecorded>> treatmentVersions;  ///< in order, none after one that stands in its place; the last one holds
     std::optional<records::CourseOpened> opened;
+    std::optional<OperationId> openedOperation;         ///< that said so
+    std::set<OperationId> openingsReplaced;             ///< what each writer of kind 3 had in sight: none of them holds
     clock::Moment openedAt;                             ///< when the clinic wrote that; moving the visit does not change it
     std::vector<FormerCount> formerCounts;              ///< in order; what was raised by them stays
     std::vector<Visit> visits;                          ///< every day that was agreed, in order; the last one holds
@@ -88,8 +90,10 @@ struct CourseState {
     /// part of what the operations add up to.
     std::uint64_t revision = 0;
 
-    /// Whoever recorded the treatment last did not know of the record before it.
+    /// Whoever corrected the treatment last did not know of all records before it.
     bool isTreatmentCrossed() const;
+    /// The course is counted by another day, or other scores right after it, than its record says.
+    bool isCountedOtherwise() const;
 
     /// Who took an act back first; null: it stands. \pre `act` is a place in acts
     const records::ActTakenBack* takenBack(std::size_t act) const;

@@ -15,8 +15,15 @@ const records::ActTakenBack* CourseState::takenBack(std::size_t act) const
 
 bool CourseState::isTreatmentCrossed() const
 {
-    const auto& all = treatmentVersions;
-    return all.size() > 1 && all.back().supersedes && *all.back().supersedes != all[all.size() - 2].operation;
+    if (treatmentVersions.size() < 2)
+        return false;
+    const auto& corrected = treatmentVersions.back().value.treatment.corrected;
+    return corrected && corrected->inSight < treatmentVersions.size() - 1;
+}
+
+bool CourseState::isCountedOtherwise() const
+{
+    return opened && treatment && (opened->treated != treatment->treatment.at || opened->baseline != treatment->treatment.baseline);
 }
 
 std::vector<std::pair<OperationId, const records::WordHandedOver*>> State::wordsUp() const

@@ -30,7 +30,7 @@ void serialize(Archive& archive, recovery::Anaesthetic& a)
 template <typename Archive>
 void serialize(Archive& archive, recovery::Correction& c)
 {
-    archive(c.reason, c.by);
+    archive(c.reason, c.by, c.inSight);
 }
 
 template <typename Archive>

@@ -113,6 +113,7 @@ inline constexpr double maximumOtherwiseMg = 1000;
 struct Correction {
     std::string reason;  ///< in the corrector's words, UTF-8, 1..400 bytes
     std::string by;      ///< UTF-8, at most 200 bytes; empty: it is not said
+    std::uint32_t inSight = 1;  ///< records of the treatment that its writer knew of, 1 or more
     bool operator==(const Correction&) const = default;
 };
 

@@ -74,12 +74,12 @@ std::string keyOf(const std::string& subject, const triggers::Finding& finding)
            + std::to_string(finding.raisedAt.at.time_since_epoch().count());
 }
 
-/// From when the course was counted since that became known: as it holds, then by what was corrected later.
-std::vector<clock::Moment> countedFrom(const journal::CourseState& course, clock::HybridTime known, const clock::Moment& treated)
+/// From when the course may have been counted for a version of an entry: as it holds, then by what was corrected later.
+std::vector<clock::Moment> countedFrom(const journal::CourseState& course, const journal::Version<recovery::Entry>& version, const clock::Moment& treated)
 {
     std::vector<clock::Moment> all{treated};
     for (const journal::FormerCount& count : course.formerCounts)
-        if (!(count.until < known))
+        if (mayHaveCounted(course, count, version))
             all.push_back(count.treated);
     return all;
 }
@@ -93,7 +93,7 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
         std::map<std::string, Finding> bySubject;
         for (std::size_t number = 0; number < history.versions.size(); ++number) {
             const auto& version = history.versions[number];
-            for (const clock::Moment& from : countedFrom(course, version.stamp, treated))
+            for (const clock::Moment& from : countedFrom(course, version, treated))
                 for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = from})) {
                     const std::string subject = subjectOf(warning, id);
                     const auto known = bySubject.find(subject);
@@ -137,6 +137,12 @@ std::vector<triggers::Finding> triggered(const triggers::CourseInput& input, con
     return findings;
 }
 
+/// One stream's trigger at one moment is one finding, by whichever day it is counted.
+bool isSame(const triggers::Finding& a, const triggers::Finding& b)
+{
+    return a.trigger == b.trigger && a.stream == b.stream && a.raisedAt.at == b.raisedAt.at;
+}
+
 /// What stood once is judged too, as it was known then: what it raised stays. Of one subject at one moment the most
 /// urgent reading counts.
 /// \pre course.opened
@@ -152,19 +158,36 @@ void addTriggers(std::vector<Finding>& findings, const journal::CourseState& cou
     const triggers::CourseInput holds = courseInput(course);
     for (const triggers::Finding& finding : triggered(holds, course, now))
         add(finding, false);
-    for (const triggers::CourseInput& input : earlierInputs(course))
+    for (const triggers::CourseInput& input : earlierInputs(course)) {
+        const bool otherwise = input.treated != holds.treated || input.baseline != holds.baseline;
+        // The same answers by the count that holds: what these raise too is not the day's doing.
+        const auto by = otherwise ? triggered({holds.treated, holds.baseline, input.observations}, course, now) : std::vector<triggers::Finding>{};
         for (const triggers::Finding& earlier : triggered(input, course, now)) {
             if (earlier.trigger == triggers::Trigger::silence)
                 continue;
-            const auto same = [&](const Finding& finding) {
-                return finding.raisedAt.at == earlier.raisedAt.at && finding.subject == subjectOf(earlier);
-            };
-            if (std::ranges::any_of(raised, [&](const Finding& finding) { return same(finding) && finding.urgency <= earlier.urgency; }))
+            const auto same = [&](const Finding& finding) { return isSame(std::get<triggers::Finding>(finding.what), earlier); };
+            const auto stands = std::ranges::find_if(raised, [&](const Finding& finding) { return same(finding) && finding.urgency <= earlier.urgency; });
+            if (stands != raised.end()) {
+                if (stands->subject != subjectOf(earlier))
+                    stands->keysBefore.insert(keyOf(subjectOf(earlier), earlier));
                 continue;
+            }
+            std::set<std::string> before;
+            for (const Finding& milder : raised)
+                if (same(milder)) {
+                    before.insert(milder.keysBefore.begin(), milder.keysBefore.end());
+                    // An act on what was milder by the same day speaks of that alone.
+                    if (milder.subject != subjectOf(earlier))
+                        before.insert(milder.key);
+                }
             std::erase_if(raised, same);
             add(earlier, true);
-            raised.back().recounted = input.treated != holds.treated || input.baseline != holds.baseline;
+            raised.back().keysBefore = std::move(before);
+            raised.back().recounted = otherwise && std::ranges::none_of(by, [&](const triggers::Finding& finding) {
+                return isSame(finding, earlier) && finding.urgency <= earlier.urgency;
+            });
         }
+    }
     std::ranges::stable_sort(raised, {}, [](const Finding& finding) { return finding.raisedAt.at; });
     std::set<std::string> subjects;  // the first of a subject is the one that was raised first
     for (Finding& finding : raised)
@@ -200,7 +223,7 @@ void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
                 continue;
             if (speaksOf(act, finding))
                 finding.acts.push_back(act);
-            else if (finding.entry && act.finding.starts_with(finding.subject))
+            else if ((finding.entry && act.finding.starts_with(finding.subject)) || finding.keysBefore.contains(act.finding))
                 finding.actsBefore.push_back(act);
         }
         const bool answered = answeredAtFollowUp(finding, course);

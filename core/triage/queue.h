@@ -7,6 +7,7 @@
 #include "core/triggers/judge.h"
 #include "core/warnings/warnings.h"
 
+#include <set>
 #include <span>
 #include <string_view>
 
@@ -25,8 +26,10 @@ struct Finding {
     std::vector<records::FindingActed> acts;  ///< what people did about this finding and nobody took back, oldest first
     bool open = true;       ///< closed neither by an act nor by a follow-up that had it in front of it
     bool openedByFollowUp = false;       ///< there is a follow-up, and somebody had opened what raised this by then
-    /// Of a warning that a correction made worse: what people did about it as it stood before.
+    /// Of a warning that a correction made worse, or of a trigger's finding that was counted by another day: what people did
+    /// about it as it stood before.
     std::vector<records::FindingActed> actsBefore = {};
+    std::set<std::string> keysBefore = {};  ///< of a trigger's finding: its keys by days that were corrected since
     bool changedSince = false;  ///< raised by what stood once: as entries and treatment stand now it would not be
     bool recounted = false;     ///< of those: by a day of the treatment, or scores right after it, that were corrected since
 };

@@ -175,6 +175,13 @@ QString treatmentCrossedText(const journal::CourseState& course)
                : QString();
 }
 
+QString countedOtherwiseText(const journal::CourseState& course)
+{
+    return course.isCountedOtherwise()
+               ? Treatment::tr("This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.")
+               : QString();
+}
+
 QString phoneKeepsText(const journal::CourseState& course, const recovery::Treatment& corrected)
 {
     if (!course.opened) {
@@ -184,7 +191,7 @@ QString phoneKeepsText(const journal::CourseState& course, const recovery::Treat
         return Treatment::tr("Her phone holds of the treatment only when it was and the scores right after. Both stay as they are; nothing of this goes there.");
     }
     auto text = Treatment::tr("With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. "
-                              "Findings are judged anew by both; what was raised stays.");
+                              "Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.");
     if (!aftercare::check(aftercare::visitOf(course.opened->followUp), corrected.at)) {
         text += u' ' + Treatment::tr("The visit that was agreed does not lie 1 to 60 days after that: agree on another one.");
     }

@@ -12,6 +12,8 @@ QStringList changeLines(const recovery::Treatment& former, const recovery::Treat
 QStringList treatmentCorrectionLines(const journal::CourseState& course, const Stamp& stamp);
 /// Two desks recorded it without knowing of each other; empty: they did not, or somebody has corrected it since.
 QString treatmentCrossedText(const journal::CourseState& course);
+/// The course is counted by something else than its record says; empty: it is not.
+QString countedOtherwiseText(const journal::CourseState& course);
 /// What a phone gets of it once this is recorded, and what it keeps.
 QString phoneKeepsText(const journal::CourseState& course, const recovery::Treatment& corrected);
 

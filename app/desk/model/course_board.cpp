@@ -57,6 +57,7 @@ void CourseBoard::empty()
     m_care.clear();
     m_recordCorrections.clear();
     m_recordCrossed.clear();
+    m_countedOtherwise.clear();
     m_newsText.clear();
     m_forecast.clear();
     m_outcome.clear();
@@ -119,6 +120,7 @@ void CourseBoard::refresh()
     m_care.clear();
     m_recordCorrections = treatmentCorrectionLines(*view->state, [&now](const clock::Moment& at) { return whenText(at, now); });
     m_recordCrossed = treatmentCrossedText(*view->state);
+    m_countedOtherwise = countedOtherwiseText(*view->state);
     const auto begun = m_workplace.desk().correction(m_course);
     m_correctionBegun = begun || begun.error().reason != Reason::notFound;
     m_patientKey.clear();

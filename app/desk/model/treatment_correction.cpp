@@ -75,7 +75,10 @@ QString TreatmentEditor::reason() const
 void TreatmentEditor::setReason(const QString& reason)
 {
     if (m_correction && reason != this->reason()) {
-        m_treatment.corrected = recovery::Correction{reason.toStdString(), {}};
+        if (!m_treatment.corrected) {
+            m_treatment.corrected = recovery::Correction{};
+        }
+        m_treatment.corrected->reason = reason.toStdString();
         touched(TypedField::reason);
     }
 }
@@ -94,6 +97,20 @@ QString TreatmentEditor::correctionNews() const
                : QString();
 }
 
+void TreatmentEditor::seeNews()
+{
+    const auto* course = corrected();
+    if (course == nullptr || correctionNews().isEmpty()) {
+        return;
+    }
+    if (!m_treatment.corrected) {
+        m_treatment.corrected = recovery::Correction{};
+    }
+    m_treatment.corrected->inSight = static_cast<std::uint32_t>(course->treatmentVersions.size());
+    m_correction->seen = course->treatmentVersions.back().operation;
+    keepCorrection();
+}
+
 QString TreatmentEditor::phoneKeeps() const
 {
     const auto* course = corrected();
@@ -106,7 +123,8 @@ QStringList TreatmentEditor::missingOfCorrection() const
     if (reason().trimmed().isEmpty()) {
         missing << tr("Say why it is corrected.");
     }
-    if (corrections().isEmpty()) {
+    const auto* course = corrected();
+    if (corrections().isEmpty() && (course == nullptr || !course->isCountedOtherwise())) {
         missing << tr("Nothing is changed yet.");
     }
     return missing;
@@ -118,7 +136,8 @@ void TreatmentEditor::keepCorrection()
     if (!m_unread.isEmpty()) {
         m_kept = m_unread;
     } else {
-        const bool blank = corrections().isEmpty() && reason().isEmpty();
+        const auto* course = corrected();
+        const bool blank = corrections().isEmpty() && reason().isEmpty() && (course == nullptr || !course->isCountedOtherwise());
         auto& desk = m_workplace.desk();
         const auto kept = blank ? desk.discardCorrection(correcting()) : desk.keepCorrection(*m_correction);
         m_kept = !kept ? errorText(kept.error()) : blank ? QString() : tr("Draft kept on this computer, %1").arg(clockText(m_workplace.now()));

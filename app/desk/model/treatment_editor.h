@@ -309,6 +309,7 @@ public:
     /// Records the treatment; `recorded` tells its course.
     Q_INVOKABLE void save();
     Q_INVOKABLE void dropCorrection();
+    Q_INVOKABLE void seeNews();  ///< what a colleague corrected meanwhile was read; the draft stays as it is
 
 Q_SIGNALS:
     void changed();
