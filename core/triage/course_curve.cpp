@@ -94,14 +94,14 @@ std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& cou
         return std::tie(a->stamp, a->operation) < std::tie(b->stamp, b->operation);
     });
     std::vector<triggers::CourseInput> inputs;
+    triggers::CourseInput holds = bareInput(course);
+    addEarlier(inputs, holds, known);
     for (const journal::FormerCount& count : course.formerCounts) {
         const auto until = std::ranges::find_if(known.rbegin(), known.rend(), [&](const auto* version) { return mayHaveCounted(course, count, *version); });
         triggers::CourseInput bare{count.treated, count.baseline, {}};
         addEarlier(inputs, bare, std::span(known.begin(), until.base()));
         inputs.push_back(std::move(bare));
     }
-    triggers::CourseInput bare = bareInput(course);
-    addEarlier(inputs, bare, known);
     return inputs;
 }
 

@@ -29,8 +29,8 @@ triggers::CourseInput courseInput(const journal::CourseState& course);
 
 /// The same as it stood before each entry that took something back: a correction of what is judged, or an
 /// entry about a moment that lies before another one known by then. In the order in which they became known,
-/// which is the fold's: the same on every device. Counted from the day, and from the scores, that hold; and by each former count, with
-/// what stood at its end, as far as it may have counted. Empty for a course that was only written onward.
+/// which is the fold's: the same on every device. Counted from the day, and from the scores, that hold; then by each former count, up to
+/// what it may have counted, with what stood there in the end. Empty for a course that was only written onward.
 std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& course);
 
 }  // namespace ebbline::triage

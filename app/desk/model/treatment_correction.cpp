@@ -103,10 +103,9 @@ void TreatmentEditor::seeNews()
     if (course == nullptr || correctionNews().isEmpty()) {
         return;
     }
-    if (!m_treatment.corrected) {
-        m_treatment.corrected = recovery::Correction{};
+    if (auto& begun = m_correction->treatment.corrected) {
+        begun->inSight = static_cast<std::uint32_t>(course->treatmentVersions.size());
     }
-    m_treatment.corrected->inSight = static_cast<std::uint32_t>(course->treatmentVersions.size());
     m_correction->seen = course->treatmentVersions.back().operation;
     keepCorrection();
 }
@@ -130,9 +129,19 @@ QStringList TreatmentEditor::missingOfCorrection() const
     return missing;
 }
 
+/// What was in sight goes back with no undo.
+void TreatmentEditor::takeWritten()
+{
+    const auto begun = m_correction->treatment.corrected;
+    m_correction->treatment = treatment();
+    if (auto& written = m_correction->treatment.corrected; written && begun) {
+        written->inSight = begun->inSight;
+    }
+}
+
 void TreatmentEditor::keepCorrection()
 {
-    m_correction->treatment = treatment();
+    takeWritten();
     if (!m_unread.isEmpty()) {
         m_kept = m_unread;
     } else {
@@ -147,7 +156,7 @@ void TreatmentEditor::keepCorrection()
 
 void TreatmentEditor::recordCorrection()
 {
-    m_correction->treatment = treatment();
+    takeWritten();
     if (m_workplace.mayDo(records::Task::treat) && m_workplace.settle(m_workplace.desk().correctTreatment(*m_correction))) {
         endCorrection();
     }

@@ -352,6 +352,7 @@ private:
     void refreshPatients();
     const journal::CourseState* corrected() const;
     QStringList missingOfCorrection() const;
+    void takeWritten();
     void keepCorrection();
     void recordCorrection();
     void endCorrection();

@@ -237,6 +237,44 @@ TEST_CASE("a colleague's correction meanwhile is said before and after, and both
     CHECK(room.tells(QStringLiteral("the colleague's")));
 }
 
+TEST_CASE("who has seen a colleague's correction keeps her draft, and nobody is told later that she did not know", "[desk][correction]")
+{
+    Room room;
+    room.correct();
+    room.takeOtherLot();
+    room.editor().setReason(why);
+    room.colleagueCorrects();
+    REQUIRE_FALSE(room.editor().correctionNews().isEmpty());
+    room.editor().seeNews();
+    CHECK(room.editor().correctionNews().isEmpty());
+    CHECK(room.editor().reason() == why);
+    CHECK(room.editor().corrections().size() == 2);
+    CHECK(room.desk().correction(room.course)->seen == room.state().treatmentVersions.back().operation);
+    room.editor().save();
+    CHECK(room.board().recordCrossed().isEmpty());
+    CHECK(room.record().placements[0].lot == "ZZ-77");
+}
+
+TEST_CASE("a course that is counted by another day than its record says tells so, and recording it as it is sets that right", "[desk][correction]")
+{
+    Room room;
+    auto opened = *room.state().opened;
+    opened.treated = room.record().at;
+    opened.treated.at -= 24h;
+    opened.baseline = room.record().baseline;
+    REQUIRE(room.desk().vault().append({opened}, room.program->workplace().now(), std::nullopt));
+    room.program->workplace().settle({});
+    room.correct();
+    CHECK(room.board().countedOtherwise().startsWith(QStringLiteral("This course and its phone count by another day")));
+    CHECK(room.editor().corrections().isEmpty());
+    room.editor().setReason(QStringLiteral("the record is right"));
+    CHECK(room.editor().missing().isEmpty());
+    room.editor().save();
+    CHECK(room.program->page() == Page::course);
+    CHECK(room.board().countedOtherwise().isEmpty());
+    CHECK(room.state().opened->treated == room.record().at);
+}
+
 TEST_CASE("whose role does not allow it keeps a correction as a draft, and records none", "[desk][correction][roles]")
 {
     Room room;

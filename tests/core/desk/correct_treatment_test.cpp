@@ -228,3 +228,69 @@ TEST_CASE("what was raised by a wrong day stays raised when the day is corrected
         return finding.entry == again->entry && finding.urgency == recovery::Urgency::callNow;
     }));
 }
+
+TEST_CASE("a call that was asked for stays when the day is corrected, though the phone's clock runs an hour ahead", "[desk][correction][phone]")
+{
+    Room room;
+    auto& phone = room.world.join(room.course);
+    room.world.clock.advance(20h);
+    const auto set = [&](std::chrono::minutes by) { room.world.clock.turnWall(room.world.clock.now() + by); };
+    set(1h);
+    auto entry = room.world.entryOf(phone, 2, 2);
+    entry.present = {recovery::Sign::faceWeakness};
+    REQUIRE(phone.record(entry));
+    set(-1h);
+    room.world.syncPhone(phone);
+    room.world.syncDesk();
+    REQUIRE(asksForACall(room.desk().course(room.course)->findings));
+
+    room.world.clock.advance(5min);
+    auto correction = room.begun("it was in the evening");
+    correction.treatment.at.at += 16h;
+    REQUIRE(room.desk().correctTreatment(correction));
+    REQUIRE(room.state().formerCounts.back().until < room.state().entries.begin()->second.versions[0].stamp);
+    CHECK(asksForACall(room.desk().course(room.course)->findings));
+    room.world.syncDesk();
+    room.world.syncPhone(phone);
+    REQUIRE(phone.course().treated == correction.treatment.at);
+    CHECK(asksForACall(triage::findingsOf(phone.vault().state().courses.at(room.course), room.world.now())));
+}
+
+TEST_CASE("a call that a phone asked for before it heard of a corrected day stands at the desk and on the phone", "[desk][correction][phone]")
+{
+    Room room;
+    auto& phone = room.world.join(room.course);
+    room.world.clock.advance(19h);
+    auto correction = room.begun("it was in the evening");
+    correction.treatment.at.at += 15h;
+    REQUIRE(room.desk().correctTreatment(correction));
+    room.world.syncDesk();
+    room.world.clock.advance(1h);
+    auto entry = room.world.entryOf(phone, 2, 2);
+    entry.present = {recovery::Sign::faceWeakness};
+    const auto saved = phone.record(entry);
+    REQUIRE(saved);
+    REQUIRE(asksForACall(saved->findings));
+    room.world.syncPhone(phone);
+    room.world.syncDesk();
+    REQUIRE(phone.course().treated == correction.treatment.at);
+    CHECK(asksForACall(triage::findingsOf(phone.vault().state().courses.at(room.course), room.world.now())));
+    CHECK(asksForACall(room.desk().course(room.course)->findings));
+}
+
+TEST_CASE("where a course is counted by another day than its record says, recording that once more sets it right", "[desk][correction]")
+{
+    Room room;
+    auto& phone = room.world.join(room.course);
+    records::CourseOpened older = *room.state().opened;
+    older.treated.at -= 24h;
+    REQUIRE(room.desk().vault().append({older}, room.world.now(), std::nullopt));
+    REQUIRE(room.state().isCountedOtherwise());
+    REQUIRE(room.desk().correctTreatment(room.begun("it is right as it stands")));
+    CHECK_FALSE(room.state().isCountedOtherwise());
+    CHECK(room.state().opened->treated == room.state().treatment->treatment.at);
+    CHECK(room.desk().correctTreatment(room.begun()).error().reason == Reason::alreadyExists);
+    room.world.syncDesk();
+    room.world.syncPhone(phone);
+    CHECK(phone.course().treated == room.state().treatment->treatment.at);
+}

@@ -245,19 +245,19 @@ TEST_CASE("a record that stands in place of another says why and by whom at its 
     treatment.note = "both sides even";
     treatment.placedBy = "Dr. Ada Lund";
     treatment.placements[1].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"};
-    treatment.corrected = recovery::Correction{"lot", "Ada"};
+    treatment.corrected = recovery::Correction{"lot", "Ada", 2};
     const auto raw = encode(TreatmentRecorded{treatment});
-    // Nothing else is new; then 0, the reason and the name with their lengths.
+    // Nothing else is new; then 0, the reason and the name with their lengths, and how many records were in sight.
     CHECK(raw == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "01010101" "01010101" "00000000"
-                                "00" "03000000" "6c6f74" "03000000" "416461").value());
+                                "00" "03000000" "6c6f74" "03000000" "416461" "02000000").value());
     CHECK(std::get<TreatmentRecorded>(decode(Kind::treatmentRecorded, raw).value()).treatment == treatment);
     for (std::size_t length = 0; length < raw.size(); ++length) {
         CAPTURE(length);
         REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(raw).first(length)));
     }
 
-    const auto refused = [&](std::string reason, std::string by) {
-        treatment.corrected = recovery::Correction{std::move(reason), std::move(by)};
+    const auto refused = [&](std::string reason, std::string by, std::uint32_t inSight = 1) {
+        treatment.corrected = recovery::Correction{std::move(reason), std::move(by), inSight};
         const auto bytes = encode(TreatmentRecorded{treatment});
         CHECK(decodeDraft(bytes).value() == treatment);
         return decode(Kind::treatmentRecorded, bytes).error().reason == Reason::malformed;
@@ -266,6 +266,7 @@ TEST_CASE("a record that stands in place of another says why and by whom at its 
     CHECK(refused(std::string(401, 'x'), "Ada"));
     CHECK(refused("lot", std::string(201, 'x')));
     CHECK(refused("\xff", "Ada"));
+    CHECK(refused("lot", "Ada", 0));
 }
 
 TEST_CASE("a protocol reads back exactly, its band to the last bit", "[records]")
