@@ -294,6 +294,11 @@
             <translation>قبل أن يسوء: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>بحسب اليوم المسجّل حينها: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>وصل قبل الوقت المدوّن عليه، %1: ساعة الهاتف أو ساعة هذا المكتب خاطئة</translation>
         </message>

@@ -282,6 +282,11 @@
             <translation>Bevor es schlimmer war: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>Nach dem Tag, der damals galt: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>kam vor der Zeit, die darauf steht, %1: Die Uhr des Telefons oder dieses Pults geht falsch</translation>
         </message>

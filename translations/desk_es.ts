@@ -282,6 +282,11 @@
             <translation>Antes de empeorar: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>Según el día que constaba entonces: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>llegó antes de la hora que lleva, %1: el reloj del teléfono o de este puesto está mal</translation>
         </message>

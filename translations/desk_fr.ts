@@ -282,6 +282,11 @@
             <translation>Avant l’aggravation : %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>D’après le jour qui figurait alors : %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>arrivé avant l’heure qu’il porte, %1 : l’horloge du téléphone ou de ce poste est fausse</translation>
         </message>

@@ -282,6 +282,11 @@
             <translation>Antes de piorar: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>Pelo dia que constava então: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>chegou antes da hora que traz, %1: o relógio do celular ou desta estação está errado</translation>
         </message>
