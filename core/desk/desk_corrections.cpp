@@ -100,7 +100,9 @@ Done Desk::correctTreatment(const TreatmentCorrection& correction)
     std::vector<std::string_view> finished;
     if (this->correction(id))
         finished.emplace_back(draft);
-    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailboxOf(id), correction.seen, finished);
+    // In place of what holds here, seen or not: a colleague's that came meanwhile, by a clock that runs ahead, does not hold over it.
+    const auto holding = course.treatmentVersions.back().operation;
+    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailboxOf(id), holding, finished);
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

@@ -20,7 +20,7 @@ struct Version {
     OperationId operation;
     clock::Moment entered;
     clock::HybridTime stamp{};  ///< with the operation, the order in which values became known
-    std::optional<OperationId> supersedes{};  ///< what its writer had in sight, where that is said
+    std::optional<OperationId> supersedes{};  ///< what it stands in place of, where that is said
     bool operator==(const Version&) const = default;
 };
 
@@ -58,7 +58,7 @@ struct CourseState {
     std::vector<Version<records::TreatmentRecorded>> treatmentVersions;  ///< in order, none after one that stands in its place; the last one holds
     std::optional<records::CourseOpened> opened;
     std::optional<OperationId> openedOperation;         ///< that said so
-    std::set<OperationId> openingsReplaced;             ///< what each writer of kind 3 had in sight: none of them holds
+    std::set<OperationId> openingsReplaced;             ///< what an opening stands in place of: none of them holds
     clock::Moment openedAt;                             ///< when the clinic wrote that; moving the visit does not change it
     std::vector<FormerCount> formerCounts;              ///< in order; what was raised by them stays
     std::vector<Visit> visits;                          ///< every day that was agreed, in order; the last one holds

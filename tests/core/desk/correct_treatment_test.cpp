@@ -159,7 +159,9 @@ TEST_CASE("two corrections of one record are both kept, the newest holds, and th
     REQUIRE(room.desk().correctTreatment(first));
     REQUIRE(room.desk().correctTreatment(second));
     CHECK(room.state().isTreatmentCrossed());
-    CHECK(room.state().treatmentVersions.size() == 3);
+    REQUIRE(room.state().treatmentVersions.size() == 3);
+    // It stands in place of what holds at its desk, though its writer had not seen that.
+    CHECK(room.state().treatmentVersions[2].supersedes == room.state().treatmentVersions[1].operation);
     CHECK(room.state().treatment->treatment.placements[0].lot != "TH-8");
     CHECK(room.state().treatment->treatment.weightKg == 70);
 }
