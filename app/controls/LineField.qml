@@ -87,13 +87,15 @@ Item {
             }
         }
     }
-    Told {
+    Words {
         id: wrong
 
         y: input.y + input.height + Theme.gapHair
         width: root.width
+        visible: root.problem.length > 0
         text: root.problem
         small: true
-        alarm: true
+        color: Theme.callNow
+        Accessible.role: Accessible.AlertMessage
     }
 }

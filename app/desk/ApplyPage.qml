@@ -18,11 +18,14 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
-    Told {
+    Words {
+        visible: root.board.problem.length > 0
         text: root.board.problem
-        alarm: true
+        strong: true
+        color: Theme.callNow
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+        Accessible.role: Accessible.AlertMessage
     }
     LineField {
         id: code

@@ -50,8 +50,11 @@ ColumnLayout {
         part: 0
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.bands.outcome.length > 0
         text: root.bands.outcome
+        strong: true
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Words {

@@ -20,15 +20,9 @@ PanelFrame {
     acts: [
         ActButton {
             objectName: "reached"
-            text: root.call.reasons.length > 0 ? qsTr("Spoke with her") : qsTr("We reached her")
+            text: qsTr("Spoke with her")
             primary: true
             onClicked: root.call.reached()
-        },
-        ActButton {
-            objectName: "sheRang"
-            text: qsTr("She called us")
-            visible: root.call.reasons.length === 0
-            onClicked: root.call.sheRang()
         },
         ActButton {
             text: qsTr("Not reached")
@@ -59,26 +53,17 @@ PanelFrame {
         font.pixelSize: Theme.textDisplay
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.call.others.length > 0
         text: root.call.others
-        alarm: true
-        Layout.fillWidth: true
-    }
-    Told {
-        objectName: "arrived"
-        text: root.call.arrived
-        alarm: true
+        strong: true
+        color: Theme.callNow
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Words {
         visible: root.call.language.length > 0
         text: root.call.language
-        soft: true
-        Layout.fillWidth: true
-    }
-    Words {
-        visible: root.call.reasons.length === 0 && root.call.arrived.length === 0
-        text: qsTr("Nothing is open: the call is noted on the course.")
         soft: true
         Layout.fillWidth: true
     }
@@ -120,7 +105,6 @@ PanelFrame {
         Layout.topMargin: Theme.gapSmall
     }
     Heading {
-        visible: root.call.reasons.length > 0
         level: 2
         text: qsTr("Why")
         topPadding: Theme.gapSmall

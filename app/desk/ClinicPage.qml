@@ -116,9 +116,12 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
-    Told {
+    Words {
+        visible: root.barred.length > 0
         text: root.barred
-        alarm: true
+        strong: true
+        color: Theme.callNow
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     StepFields {

@@ -26,10 +26,13 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.intake.problem.length > 0 ? root.intake.problem : root.choosing ? root.intake.full : ""
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Choice {
         visible: root.open || root.looking

@@ -50,13 +50,6 @@ PageFrame {
     ]
 
     Shortcut { sequences: [StandardKey.Print]; onActivated: root.course.print() }
-    PatientRecord {
-        editor: root.program.patient
-        patient: root.course.patientKey
-        correction: root.course.corrections[0] ?? ""
-        crossed: root.course.crossed
-        Layout.fillWidth: true
-    }
     Words {
         text: root.course.facts
         soft: true
@@ -80,8 +73,11 @@ PageFrame {
         text: root.course.forecast
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.course.outcome.length > 0
         text: root.course.outcome
+        strong: true
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     NewEntriesBar {

@@ -20,10 +20,13 @@ PageFrame {
         }
     ]
 
-    Told {
+    Words {
+        visible: root.board.outcome.length > 0
         text: root.board.outcome
+        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+        Accessible.role: Accessible.AlertMessage
     }
     Repeater {
         model: root.board.desks

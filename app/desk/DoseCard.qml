@@ -30,17 +30,22 @@ Card {
             text: qsTr("Lidocaine so far")
             Layout.fillWidth: true
         }
-        Told {
+        Words {
             visible: root.over
             text: root.ready ? root.editor.doseWarning : ""
+            strong: true
             color: Theme.emergency
             font.pixelSize: Theme.textLarge
             Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
         }
-        Told {
+        Words {
+            visible: text.length > 0
             text: root.ready ? root.editor.doseProblem : ""
-            alarm: true
+            strong: true
+            color: Theme.callNow
             Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
         }
         Words {
             visible: text.length > 0
@@ -93,9 +98,8 @@ Card {
         }
         Words {
             visible: text.length > 0
-            objectName: "trackNote"
             text: root.ready ? root.editor.doseTracks : ""
-            soft: true
+            color: Theme.callNow
             Layout.fillWidth: true
         }
         Words {

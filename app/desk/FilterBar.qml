@@ -37,12 +37,14 @@ Column {
         width: root.width
         spacing: Theme.gapSmall
 
-        Told {
+        Words {
             width: Math.min(implicitWidth, root.width)
             height: Math.max(implicitHeight, Theme.target)
             text: root.queue.hiddenUrgent
-            alarm: true
+            strong: true
+            color: Theme.callNow
             verticalAlignment: Text.AlignVCenter
+            Accessible.role: Accessible.AlertMessage
         }
         ActButton {
             objectName: "showAll"

@@ -10,9 +10,7 @@ PageFrame {
 
     required property DeskProgram program
     readonly property KeepBoard board: root.program.keep
-    readonly property bool asking: root.board.asking
-    readonly property bool showing: root.board.code.length > 0 && !root.asking
-    readonly property bool resting: !root.showing && !root.asking
+    readonly property bool showing: root.board.code.length > 0
     readonly property bool mayAct: !root.board.busy && proof.field.text.length > 0
 
     title: qsTr("Backup and keys")
@@ -24,22 +22,30 @@ PageFrame {
         }
     ]
 
-    Told {
+    Words {
         visible: root.board.busy
         text: root.board.doing
+        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+        Accessible.role: Accessible.AlertMessage
     }
-    Told {
+    Words {
+        visible: root.board.outcome.length > 0
         text: root.board.outcome
+        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+        Accessible.role: Accessible.AlertMessage
     }
-    Told {
+    Words {
+        visible: root.board.problem.length > 0
         text: root.board.problem
-        alarm: true
+        strong: true
+        color: Theme.callNow
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+        Accessible.role: Accessible.AlertMessage
     }
     ColumnLayout {
         visible: root.showing
@@ -62,23 +68,14 @@ PageFrame {
         ActButton {
             text: qsTr("It is written down")
             primary: true
-            onClicked: root.board.askBack()
+            onClicked: root.board.hideCode()
         }
-    }
-    CodeBack {
-        visible: root.asking
-        asked: root.board.askedText
-        problem: root.board.askedProblem
-        onReadBack: typed => root.board.readBack(typed)
-        onShowAgain: root.board.showCode()
-        Layout.fillWidth: true
-        Layout.maximumWidth: 30 * Theme.textBody
     }
     LineField {
         id: proof
 
         objectName: "proof"
-        visible: root.resting
+        visible: !root.showing
         label: qsTr("Passphrase of this desk, for each of these")
         secret: true
         Layout.fillWidth: true
@@ -91,23 +88,8 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
-    Words {
-        objectName: "lastBackup"
-        visible: !root.showing
-        text: root.board.lastBackup
-        strong: root.board.overdue.length > 0
-        Layout.fillWidth: true
-        Layout.maximumWidth: 46 * Theme.textBody
-    }
-    Words {
-        objectName: "overdueWhy"
-        visible: text.length > 0 && !root.showing
-        text: root.board.overdueWhy
-        Layout.fillWidth: true
-        Layout.maximumWidth: 46 * Theme.textBody
-    }
     KeepAct {
-        visible: root.resting
+        visible: !root.showing
         title: qsTr("Backup")
         barred: root.program.roles.keeping
         text: qsTr("One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.")
@@ -117,7 +99,7 @@ PageFrame {
         onActed: root.board.backUp(proof.field.text)
     }
     KeepAct {
-        visible: root.resting
+        visible: !root.showing
         title: qsTr("Check")
         text: qsTr("Reads everything, and whether each thing is where it was written.")
         act: qsTr("Check this vault")
@@ -125,7 +107,7 @@ PageFrame {
         onActed: root.board.check(proof.field.text)
     }
     KeepAct {
-        visible: root.resting
+        visible: !root.showing
         title: qsTr("Recovery code")
         barred: root.program.roles.keeping
         text: root.board.codeState
@@ -134,7 +116,7 @@ PageFrame {
         onActed: root.board.makeCode(proof.field.text)
     }
     KeepAct {
-        visible: root.resting
+        visible: !root.showing
         title: qsTr("A new passphrase")
         barred: root.program.roles.keeping
         act: qsTr("Change the passphrase")

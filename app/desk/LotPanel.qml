@@ -40,9 +40,8 @@ ColumnLayout {
 
                 text: qsTr("%1 · %2").arg(row.lot).arg(row.courses)
                 hint: row.outcomes
-                width: Math.min(implicitWidth, root.width)
-                primary: row.key === root.lots.chosen
-                onClicked: root.lots.choose(row.key)
+                primary: row.lot === root.lots.chosen
+                onClicked: root.lots.choose(row.lot)
             }
         }
     }
@@ -94,8 +93,11 @@ ColumnLayout {
                     }
                 }
             }
-            Told {
+            Words {
+                visible: root.lots.outcome.length > 0
                 text: root.lots.outcome
+                strong: true
+                Accessible.role: Accessible.AlertMessage
                 Layout.fillWidth: true
             }
             ActButton {

@@ -41,9 +41,12 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.board.blocked.length > 0
         text: root.board.blocked
-        alarm: true
+        strong: true
+        color: Theme.callNow
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
 }

@@ -56,11 +56,13 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
-    Told {
+    Words {
         visible: root.board.choosing && root.board.forDesk && root.board.blocked.length > 0
         text: root.board.blocked
-        alarm: true
+        strong: true
+        color: Theme.callNow
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: root.board.choosing && text.length > 0

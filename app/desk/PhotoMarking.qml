@@ -22,13 +22,18 @@ Card {
         anchors.margins: Theme.gap
         spacing: Theme.gapHair
 
-        Told {
+        Words {
             text: root.comparison.prompt
+            strong: true
+            Accessible.role: Accessible.AlertMessage
             Layout.fillWidth: true
         }
-        Told {
+        Words {
+            visible: text.length > 0
             text: root.comparison.caution
-            alarm: true
+            color: Theme.callNow
+            strong: true
+            Accessible.role: Accessible.AlertMessage
             Layout.fillWidth: true
         }
         Words {

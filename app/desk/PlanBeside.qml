@@ -13,11 +13,10 @@ ColumnLayout {
 
     property TreatmentEditor editor
     readonly property bool ready: root.editor !== null
-    readonly property bool drawn: root.ready && root.editor.placements.count > 0
     readonly property bool planned: root.ready && root.editor.planned
 
     spacing: Theme.gapSmall
-    visible: root.planned || root.drawn
+    visible: root.ready && root.editor.placements.count > 0
 
     Heading {
         visible: root.planned
@@ -60,7 +59,6 @@ ColumnLayout {
         Layout.fillWidth: true
 
         ActButton {
-            visible: root.drawn
             text: root.planned ? qsTr("Make this the plan") : qsTr("Keep this as the plan")
             hint: qsTr("It stays as it is while you change what is done.")
             quiet: true

@@ -46,8 +46,11 @@ PageFrame {
         onChosen: index => root.editor.step = index
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.editor.outcome.length > 0
         text: root.editor.outcome
+        strong: true
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Words {

@@ -23,8 +23,11 @@ PageFrame {
         }
     ]
 
-    Told {
+    Words {
+        visible: root.taking.problem.length > 0
         text: root.taking.problem
+        strong: true
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Heading {

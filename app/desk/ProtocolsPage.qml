@@ -36,9 +36,12 @@ PageFrame {
     Column {
         spacing: Theme.gap
 
-        Told {
+        Words {
+            visible: root.said.length > 0
             width: root.bodyWidth
             text: root.said
+            strong: true
+            Accessible.role: Accessible.AlertMessage
         }
         Choice {
             width: root.bodyWidth

@@ -54,9 +54,12 @@ PageFrame {
     Shortcut { sequence: "A"; enabled: root.keysOn; onActivated: root.queue.showAll() }
     Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
 
-    Told {
+    Words {
+        visible: root.queue.overdue.length > 0
         text: root.queue.overdue
-        alarm: true
+        strong: true
+        color: Theme.callNow
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     // Made when there is something to say: a line that appears keeps the height of its first word.

@@ -42,10 +42,11 @@ PageFrame {
         onToggled: root.sheet.photos = checked
         Layout.fillWidth: true
     }
-    Told {
+    Words {
         visible: root.sheet.working
         text: qsTr("The photographs are being opened.")
         soft: true
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Item {

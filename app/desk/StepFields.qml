@@ -37,9 +37,12 @@ ColumnLayout {
         onChosen: index => root.second = index
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.problem.length > 0
         text: root.problem
-        alarm: true
+        strong: true
+        color: Theme.callNow
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
 }

@@ -55,9 +55,12 @@ PageFrame {
         Layout.maximumWidth: 30 * Theme.textBody
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.board.outcome.length > 0
         text: root.board.outcome
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: root.board.rows.count === 0

@@ -42,15 +42,20 @@ ColumnLayout {
             Layout.fillWidth: true
         }
     }
-    Told {
+    Words {
+        visible: root.ready && root.editor.whenProblem.length > 0
         text: root.ready ? root.editor.whenProblem : ""
-        alarm: true
+        strong: true
+        color: Theme.callNow
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
-    Told {
+    Words {
         visible: root.asked
         text: root.asked ? root.editor.whenQuestion : ""
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Flow {
         spacing: Theme.gapSmall

@@ -23,10 +23,12 @@ Card {
             text: root.board.card
             Layout.fillWidth: true
         }
-        Told {
+        Words {
             visible: root.board.tryOffered && text.length > 0
             text: root.board.tried
+            strong: true
             Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
         }
         ActButton {
             visible: root.board.asking

@@ -72,11 +72,13 @@ ColumnLayout {
         onToggled: sight.shown = checked
         Layout.fillWidth: true
     }
-    Told {
+    Words {
         visible: !root.asking && text.length > 0
         text: root.board.problem
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: !root.asking

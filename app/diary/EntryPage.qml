@@ -17,7 +17,6 @@ PageBody {
 
     topOn: root.board.progress
     titleFolded: root.scoring && scores.flat
-    alert: rest.noteAlert
     foot: [
         ActButton {
             visible: root.scoring
@@ -61,10 +60,12 @@ PageBody {
             color: Theme.tide
         }
     }
-    Told {
+    Words {
         visible: root.asking
         text: root.board.moment.askText
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: root.asking
@@ -92,10 +93,13 @@ PageBody {
         text: root.board.question
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: root.board.problem.length > 0
         text: root.board.problem
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     ScoreStep {
         id: scores
@@ -112,8 +116,6 @@ PageBody {
         Layout.fillWidth: true
     }
     RestStep {
-        id: rest
-
         visible: root.resting
         board: root.board
         Layout.fillWidth: true

@@ -36,10 +36,13 @@ PageBody {
         nameFilters: [qsTr("Pictures (*.png *.jpg *.jpeg)")]
         onAccepted: root.board.usePicture(picture.selectedFile)
     }
-    Told {
+    Words {
+        visible: root.board.problem.length > 0
         text: root.board.problem
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: root.asking

@@ -23,10 +23,12 @@ PageBody {
     onWorkingChanged: Qt.callLater(root.working ? halt.forceActiveFocus : root.next.forceActiveFocus)
 
     foot: [
-        Told {
+        Words {
             visible: root.working
             text: root.board.doing
+            strong: true
             Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
         },
         ActButton {
             id: halt
@@ -152,9 +154,10 @@ PageBody {
         onClicked: root.board.tellLost()
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.board.bothLost
-        strong: false
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Card {

@@ -48,7 +48,6 @@ ApplicationWindow {
         Loader {
             id: page
 
-            objectName: "page"
             focus: true
             Layout.fillWidth: true
             Layout.fillHeight: true

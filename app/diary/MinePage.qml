@@ -54,10 +54,11 @@ PageBody {
         }
         Layout.fillWidth: true
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.board.outcome
-        strong: false
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Heading {
         text: qsTr("Delete the diary")
@@ -69,11 +70,6 @@ PageBody {
         text: qsTr("This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.")
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
-        text: root.board.again
-        Layout.fillWidth: true
-    }
     ActButton {
         visible: !root.board.confirming
         tone: Theme.callNow
@@ -81,15 +77,20 @@ PageBody {
         onClicked: root.board.askDelete()
         Layout.fillWidth: true
     }
-    Told {
+    Words {
         visible: root.board.confirming
         text: root.board.loss
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.board.problem
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     SecretField {
         id: last

@@ -46,9 +46,12 @@ ColumnLayout {
             sink: root.visible ? output.videoSink : null
         }
     }
-    Told {
+    Words {
+        visible: camera.problem.length > 0
         text: camera.problem
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: camera.several

@@ -69,16 +69,20 @@ PageBody {
         nameFilters: [qsTr("Pictures (*.png *.jpg *.jpeg)")]
         onAccepted: root.board.useFile(file.selectedFile)
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.board.saved
-        strong: false
         color: Theme.tide
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.aiming && root.board.full.length > 0 ? root.board.full : root.board.problem
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Choice {
         visible: root.open

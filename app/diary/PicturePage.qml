@@ -38,15 +38,20 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
-    Told {
+    Words {
         visible: root.board.asking
         text: qsTr("It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.")
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
-    Told {
+    Words {
+        visible: text.length > 0
         text: root.board.problem
-        alarm: true
+        color: Theme.callNow
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: !root.board.asking

@@ -2,10 +2,14 @@
 import QtQuick
 import Ebbline.Controls
 import Ebbline.Diary
+import Ebbline.Theme
 
-Told {
+Words {
     required property DiaryProgram program
 
+    visible: text.length > 0
     text: program.today.replaced
-    alarm: true
+    color: Theme.callNow
+    strong: true
+    Accessible.role: Accessible.AlertMessage
 }

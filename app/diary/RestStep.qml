@@ -9,7 +9,6 @@ ColumnLayout {
     id: root
 
     required property EntryBoard board
-    readonly property alias noteAlert: full
 
     spacing: Theme.gap
 
@@ -33,22 +32,21 @@ ColumnLayout {
 
         label: qsTr("In your own words, if you like")
         value: root.board.note
-        // What is not kept does not go on standing there. Taken away from the end and before the rest is kept, so that the cursor stays.
+        // What is not kept does not go on standing there. Taken away from the end, so that the cursor stays.
         onEdited: (text) => {
-            const room = root.board.keptNote(text).length;
-            if (text.length > room)
-                note.field.remove(room, text.length);
             root.board.writeNote(text);
+            if (text.length > root.board.note.length)
+                note.field.remove(root.board.note.length, text.length);
         }
         Layout.fillWidth: true
     }
-    Told {
-        id: full
-
+    Words {
+        visible: text.length > 0
         text: root.board.noteProblem
-        alarm: true
+        color: Theme.callNow
         small: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: text.length > 0
@@ -71,10 +69,12 @@ ColumnLayout {
         onClicked: root.board.askDiscard()
         Layout.fillWidth: true
     }
-    Told {
+    Words {
         visible: root.board.throwing
         text: root.board.throwText
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: root.board.throwing

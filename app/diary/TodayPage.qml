@@ -44,10 +44,12 @@ PageBody {
         onClicked: root.program.openNotes()
         Layout.fillWidth: true
     }
-    Told {
+    Words {
         visible: root.board.stuck && root.board.outlook.length > 0
         text: root.board.outlook
+        strong: true
         Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     Words {
         text: root.board.usual

@@ -4,7 +4,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <cstdio>
 #include <ostream>
 
@@ -114,18 +113,8 @@ Json watchJson(const LearnReport& report)
               {"signalledAt", report.signalledAt}};
     json["sum"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().sum);
     json["expectedMinusObserved"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().expectedMinusObserved);
-    const bool oneRisk = !watch.points.empty() && !report.risks;
-    json["falseSignal"] = oneRisk ? Json(watch.falseSignal) : Json(nullptr);
-    json["found"] = oneRisk ? Json(watch.found) : Json(nullptr);
-    json["ownRisks"] = watch.ownRisks;
-    if (const auto& risks = report.risks) {
-        json["lowestRisk"] = risks->lowest;
-        json["highestRisk"] = risks->highest;
-        json["falseSignalLeast"] = risks->falseSignal.first;
-        json["falseSignalMost"] = risks->falseSignal.second;
-        json["foundLeast"] = risks->found.first;
-        json["foundMost"] = risks->found.second;
-    }
+    json["falseSignal"] = watch.points.empty() ? Json(nullptr) : Json(watch.falseSignal);
+    json["found"] = watch.points.empty() ? Json(nullptr) : Json(watch.found);
     return json;
 }
 
@@ -156,21 +145,6 @@ Json lotJson(const LotTrace& lot)
     return json;
 }
 
-RiskRange rangeOf(const PracticeWatch& watch, const WatchDesign& design)
-{
-    const auto [lowest, highest] = std::ranges::minmax(watch.points, {}, &WatchPoint::risk);
-    const auto allAt = [&](double risk) {
-        PracticeWatch all = watch;
-        WatchDesign at = design;
-        at.risk = risk;
-        watchOdds(all, at);
-        return std::pair(all.falseSignal, all.found);
-    };
-    const auto low = allAt(lowest.risk);
-    const auto high = allAt(highest.risk);
-    return {lowest.risk, highest.risk, std::minmax({low.first, high.first}), std::minmax({low.second, high.second})};
-}
-
 }  // namespace
 
 Result<LearnReport> learnReport(const std::vector<PastCourse>& courses, const WatchDesign& design)
@@ -186,13 +160,9 @@ Result<LearnReport> learnReport(const std::vector<PastCourse>& courses, const Wa
     for (const recovery::Symptom symptom : recovery::allSymptoms)
         report.resolutions.push_back(resolutionOf(courses, symptom));
     report.design = design;
-    auto watch = watchPoints(courses, design);
+    auto watch = watchPractice(courses, design);
     if (!watch)
         return fail(watch.error());
-    if (watch->ownRisks > 0)
-        report.risks = rangeOf(*watch, design);
-    else
-        watchOdds(*watch, design);
     for (const WatchPoint& point : watch->points)
         if (point.signal)
             report.signalledAt.push_back(point.course);

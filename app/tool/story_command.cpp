@@ -11,7 +11,6 @@
 #include <QApplication>
 #include <QFileInfo>
 
-#include <clocale>
 #include <iostream>
 #include <memory>
 
@@ -34,8 +33,6 @@ int inApplication(const std::string& out, const std::function<Done(const QString
     char name[] = "ebbline";
     char* argv[] = {name, nullptr};
     QApplication application(argc, argv);
-    // Qt has set the locale of the system: under a decimal comma C functions would write numbers that no other machine reads.
-    std::setlocale(LC_NUMERIC, "C");
     app::loadFonts();
     if (const Done ready = crypto::initialise(); !ready) {
         std::cerr << "ebbline: " << ready.error().detail << '\n';
@@ -65,8 +62,7 @@ void addStory(CLI::App& app, std::function<int()>& run)
     playing->callback([story, &run] {
         run = [story] {
             return inApplication(story->out, [&](const QString& hub) {
-                const auto played = story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
-                return played ? Done{} : Done(fail(played.error()));
+                return story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
             });
         };
     });

@@ -1,11 +1,10 @@
-#include "core/patient/joining.h"
+#include "core/patient/diary.h"
 
 namespace ebbline::patient {
 
 Joining::Joining(Diary& diary, const clock::Clock& clock)
-    : Enrolling(diary.vault(), clock, pairing::Purpose::phone,
-                [this](const pairing::Offer& offer, bytes::View link) { return takeLink(offer, link); }),
-      m_diary(diary)
+    : m_diary(diary), m_enrolling(diary.vault(), clock, pairing::Purpose::phone,
+                                  [this](const pairing::Offer& offer, bytes::View link) { return takeLink(offer, link); })
 {
 }
 

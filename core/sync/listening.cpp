@@ -5,16 +5,8 @@
 #include "core/sync/post.h"
 
 #include <algorithm>
-#include <utility>
 
 namespace ebbline::sync {
-
-namespace {
-
-/// Two clocks count a wait, and either may round. Our own choice.
-constexpr std::chrono::milliseconds roundedAway{500};
-
-}  // namespace
 
 struct Listening::Inside {
     Inside(const vault::Vault& own, Courier& courier)
@@ -41,15 +33,13 @@ struct Listening::Inside {
         return mailbox::Request{"GET", mailboxPath(post->mailbox), *after + (after->empty() ? "" : "&") + wait, {}, {}};
     }
 
-    Heard heardFrom(const Result<mailbox::Response>& response, bool toItsEnd)
+    Heard heardFrom(const Result<mailbox::Response>& response)
     {
         if (!response)
             return {fail(response.error()), hub->retryAfter()};
-        if (!isClinic())
-            return {!response->body.empty()};
-        // The same mailboxes before the time is over: something more was put into one of them. At its end: what lies there for good.
-        const std::string before = std::exchange(known, mailbox::knownNews(response->body));
-        return {!response->body.empty() && !(toItsEnd && known == before)};
+        if (isClinic())
+            known = mailbox::knownNews(response->body);
+        return {!response->body.empty()};
     }
 
     const vault::Vault& vault;
@@ -72,14 +62,12 @@ void Listening::wait(std::chrono::seconds atMost, std::function<void(Heard)> ans
         return answered({fail(request.error())});
     m_inside->waiting = true;
     const std::weak_ptr<Inside> alive = m_inside;
-    const clock::Uptime began = m_inside->vault.clock().uptime();
-    m_inside->hub->signedRequest(std::move(*request), [alive, atMost, began, answered = std::move(answered)](const Result<mailbox::Response>& response) {
+    m_inside->hub->signedRequest(std::move(*request), [alive, answered = std::move(answered)](const Result<mailbox::Response>& response) {
         const auto inside = alive.lock();
         if (!inside)
             return;
         inside->waiting = false;
-        const auto lasts = std::clamp(atMost, std::chrono::seconds(1), mailbox::longestWait) - roundedAway;
-        answered(inside->heardFrom(response, inside->vault.clock().uptime().elapsed - began.elapsed >= lasts));
+        answered(inside->heardFrom(response));
     });
 }
 

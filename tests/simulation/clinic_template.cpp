@@ -1,8 +1,5 @@
 #include "tests/simulation/clinic_template.h"
 
-#include "core/desk/inviting.h"
-#include "core/patient/joining.h"
-
 #include <cstdio>
 #include <cstdlib>
 

@@ -230,11 +230,8 @@ void PairingBoard::refuse()
 {
     if (m_inviting) {
         m_inviting->refuse();
+        m_inviting.reset();
         m_timer.stop();
-        // Numbers that differ are said until a new code is made; a code that was called off is not worth a word.
-        if (!m_inviting->hasDiffered()) {
-            m_inviting.reset();
-        }
         stepped();
     }
 }
@@ -267,7 +264,7 @@ bool PairingBoard::isEnded() const
 
 bool PairingBoard::isAlarming() const
 {
-    return step() == Step::usedTwice || (m_inviting && m_inviting->hasDiffered());
+    return step() == Step::usedTwice;
 }
 
 QString PairingBoard::title() const
@@ -290,7 +287,7 @@ QString PairingBoard::title() const
     case Step::expired:
         return tr("The code has run out");
     case Step::failed:
-        return m_inviting->hasDiffered() ? tr("Stop: the numbers were not the same") : tr("No code could be made");
+        return tr("No code could be made");
     }
     return {};
 }
@@ -339,9 +336,6 @@ QString PairingBoard::text() const
     case Step::expired:
         return tr("A code is valid for ten minutes. Nothing was linked. Make a new one.");
     case Step::failed:
-        if (m_inviting && m_inviting->hasDiffered()) {
-            return tr("Somebody else may have used the code first. Nothing was linked. Make a new code out of other people's sight.");
-        }
         if (m_inviting && m_inviting->isClinicUnknown()) {
             return tr("The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic's key. The key stands on the "
                       "Clinic page, where it can be copied. Then make a new code.", "a command")

@@ -9,6 +9,17 @@ namespace ebbline::deskapp {
 void PlacementBook::load(std::vector<recovery::Placement> placements)
 {
     m_now = std::move(placements);
+    m_before.clear();
+    m_after.clear();
+}
+
+void PlacementBook::remember()
+{
+    m_before.push_back(m_now);
+    if (m_before.size() > mostSteps) {
+        m_before.erase(m_before.begin());
+    }
+    m_after.clear();
 }
 
 int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& entry, const recovery::ChartPoint& end)
@@ -16,6 +27,7 @@ int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& en
     if (isFull()) {
         return 0;
     }
+    remember();
     const auto hint = face::hintFor(view, entry, end);
     auto placement = m_now.empty() ? recovery::Placement{} : m_now.back();
     placement.view = view;
@@ -54,6 +66,7 @@ void PlacementBook::move(int number, const recovery::ChartPoint& entry, const re
 void PlacementBook::change(int number, const recovery::Placement& placement)
 {
     if (exists(number) && m_now[static_cast<std::size_t>(number - 1)] != placement) {
+        remember();
         m_now[static_cast<std::size_t>(number - 1)] = placement;
     }
 }
@@ -61,6 +74,7 @@ void PlacementBook::change(int number, const recovery::Placement& placement)
 void PlacementBook::remove(int number)
 {
     if (exists(number)) {
+        remember();
         m_now.erase(m_now.begin() + (number - 1));
     }
 }
@@ -70,6 +84,7 @@ int PlacementBook::duplicate(int number)
     if (!exists(number) || isFull()) {
         return 0;
     }
+    remember();
     auto copy = m_now[static_cast<std::size_t>(number - 1)];
     constexpr double lower = 12;  // frame units: near enough to belong, far enough to be seen
     copy.entry = face::clampedToChart(copy.entry.x, copy.entry.y + lower);
@@ -79,33 +94,12 @@ int PlacementBook::duplicate(int number)
     return static_cast<int>(m_now.size());
 }
 
-namespace {
-
-/// The place of a thread that lies where this one would lie mirrored; which side it was said to be of does not matter to the eye.
-auto whereMirrored(const std::vector<recovery::Placement>& all, const recovery::Placement& placement)
-{
-    const auto twin = recovery::mirrored(placement);
-    return std::find_if(all.begin(), all.end(), [&](const recovery::Placement& other) {
-        return other.view == twin.view && other.entry == twin.entry && other.end == twin.end;
-    });
-}
-
-}  // namespace
-
-int PlacementBook::twinOf(int number) const
-{
-    if (!exists(number)) {
-        return 0;
-    }
-    const auto found = whereMirrored(m_now, m_now[static_cast<std::size_t>(number - 1)]);
-    return found == m_now.end() ? 0 : static_cast<int>(found - m_now.begin()) + 1;
-}
-
 int PlacementBook::mirror(int number)
 {
-    if (!exists(number) || isFull() || twinOf(number) > 0) {
+    if (!exists(number) || isFull()) {
         return 0;
     }
+    remember();
     m_now.push_back(recovery::mirrored(m_now[static_cast<std::size_t>(number - 1)]));
     return static_cast<int>(m_now.size());
 }
@@ -114,14 +108,37 @@ int PlacementBook::mirrorAll()
 {
     Placements twins;
     for (const auto& placement : m_now) {
-        if (whereMirrored(m_now, placement) == m_now.end() && m_now.size() + twins.size() < mostPlacements) {
-            twins.push_back(recovery::mirrored(placement));
+        const auto twin = recovery::mirrored(placement);
+        const auto there = [&](const recovery::Placement& other) {
+            return other.side == twin.side && other.view == twin.view && other.entry == twin.entry && other.end == twin.end;
+        };
+        if (std::none_of(m_now.begin(), m_now.end(), there) && m_now.size() + twins.size() < mostPlacements) {
+            twins.push_back(twin);
         }
     }
     if (!twins.empty()) {
+        remember();
         m_now.insert(m_now.end(), twins.begin(), twins.end());
     }
     return static_cast<int>(twins.size());
+}
+
+void PlacementBook::undo()
+{
+    if (canUndo()) {
+        m_after.push_back(m_now);
+        m_now = m_before.back();
+        m_before.pop_back();
+    }
+}
+
+void PlacementBook::redo()
+{
+    if (canRedo()) {
+        m_before.push_back(m_now);
+        m_now = m_after.back();
+        m_after.pop_back();
+    }
 }
 
 }  // namespace ebbline::deskapp

@@ -151,17 +151,14 @@ void TreatmentEditor::setLot(const QString& lot)
 {
     auto placement = current();
     placement.lot = lot.toStdString();
-    if (placement.lot != current().lot) {
-        placement.article.reset();  // it was that of the pack with the other lot
-    }
-    changeCurrent(placement, TypedField::lot);
+    changeCurrent(placement);
 }
 
 void TreatmentEditor::setExpiry(const QString& date)
 {
     auto placement = current();
     placement.expiry = date.trimmed().isEmpty() ? std::nullopt : std::optional(date.trimmed().toStdString());
-    changeCurrent(placement, TypedField::expiry);
+    changeCurrent(placement);
 }
 
 QString TreatmentEditor::expiryProblem() const
@@ -188,20 +185,13 @@ void TreatmentEditor::setTrackMl(double volume)
 
 void TreatmentEditor::setDrug(int drug)
 {
+    auto& given = m_treatment.anaesthetic;
     const auto next = within(drug, recovery::Drug::lidocaine, recovery::Drug::lidocaineWithEpinephrine);
-    if (next == m_treatment.anaesthetic.drug) {
-        return;
+    if (next != given.drug) {
+        given.drug = next;
+        given.epinephrineOneIn = next == recovery::Drug::lidocaineWithEpinephrine ? 200'000 : 0;
+        touched();
     }
-    takeDrug(next);
-    // The later word holds: of a solution without, no thread had any. That is said of none: chosen by mistake, it would stay as a statement.
-    for (std::size_t i = 0; next == recovery::Drug::lidocaine && i < m_book.placements().size(); ++i) {
-        auto placement = m_book.placements()[i];
-        if (placement.epinephrineAt && *placement.epinephrineAt != recovery::EpinephrineAt::nowhere) {
-            placement.epinephrineAt.reset();
-            m_book.change(static_cast<int>(i) + 1, placement);
-        }
-    }
-    touched();
 }
 
 int TreatmentEditor::percentIndex() const
@@ -293,7 +283,7 @@ void TreatmentEditor::setWeight(const QString& text)
     m_weight = text;
     // A weight outside 30..300 kg stays in, so that core refuses it and no number is shown.
     m_treatment.weightKg = numberOf(text);
-    touched(TypedField::weight);
+    touched();
 }
 
 void TreatmentEditor::setOtherwise(const QString& text)
@@ -304,7 +294,7 @@ void TreatmentEditor::setOtherwise(const QString& text)
     m_otherwise = text;
     const auto milligrams = numberOf(text);
     m_treatment.otherwiseMg = milligrams && isAmount(*milligrams) ? milligrams : std::nullopt;
-    touched(TypedField::otherwise);
+    touched();
 }
 
 QString TreatmentEditor::otherwiseProblem() const
@@ -350,7 +340,7 @@ void TreatmentEditor::setNote(const QString& note)
 {
     if (note.toStdString() != m_treatment.note) {
         m_treatment.note = note.toStdString();
-        touched(TypedField::note);
+        touched();
     }
 }
 

@@ -203,7 +203,6 @@ private:
     void drop();
     triggers::Protocol protocol() const;
     void keep();
-    void sayUnread(const Error& why);
 
     Workplace& m_workplace;
     QThreadPool m_pool;
@@ -212,7 +211,6 @@ private:
     int m_step = 0;
     triggers::Protocol m_inUse;
     Draft m_draft;
-    std::optional<Error> m_unread;  ///< why the draft that is kept cannot be read; while that is so nothing is kept over it
     std::vector<Draft> m_before;
     std::vector<Draft> m_after;
     std::string m_chosen;

@@ -83,7 +83,7 @@ QString reasonOf(const triggers::Finding& finding)
 {
     const QString what = symptomName(finding.symptom());
     const QString side = sideInSentence(finding.stream.side);
-    const bool overall = triggers::isOverall(finding);
+    const bool overall = finding.stream.side == recovery::Side::none;
     using enum triggers::Trigger;
     switch (finding.trigger) {
     case level:

@@ -104,11 +104,7 @@ void PhotoCamera::setSink(QVideoSink* sink)
     live(false);
     if (sink) {
         connect(sink, &QVideoSink::videoFrameChanged, this, &PhotoCamera::see);
-        connect(sink, &QObject::destroyed, this, [this] {
-            m_camera.setActive(false);
-            live(false);
-            Q_EMIT changed();
-        });
+        connect(sink, &QObject::destroyed, this, [this] { m_sink = nullptr; });
         start();
     }
     Q_EMIT sinkChanged();
