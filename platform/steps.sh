@@ -27,21 +27,31 @@ quietly() {
     fi
 }
 
-# paced LOG command...: as quietly, and says at each tenth how far a build has come, by ninja's own count. In one pipe, so
-# that nothing is left behind that keeps a reader waiting.
+# paced LOG command...: as quietly, and says at each tenth how far a build has come, by ninja's own count, or apt-get, which
+# tells how many packages there are and then unpacks each and sets it up. In one pipe, so that nothing is left behind that
+# keeps a reader waiting.
 paced() {
-    local log=$1 line tenth=0 now
+    local log=$1 line tenth=0 now what=built at=0 all=0
     shift
     mkdir -p "$(dirname "$log")"
     if ! (
         set -o pipefail
         "$@" 2>&1 | while IFS= read -r line || [ -n "$line" ]; do
             printf '%s\n' "$line" >&3
-            [[ $line =~ ^\[([0-9]+)/([0-9]+)\] ]] || continue
-            now=$((10 * BASH_REMATCH[1] / BASH_REMATCH[2]))
+            if [[ $line =~ ^\[([0-9]+)/([0-9]+)\] ]]; then
+                at=${BASH_REMATCH[1]} all=${BASH_REMATCH[2]}
+            elif [[ $line =~ ^([0-9]+)\ upgraded,\ ([0-9]+)\ newly\ installed ]]; then
+                what=installed all=$((2 * (BASH_REMATCH[1] + BASH_REMATCH[2])))
+            elif [ "$what" = installed ] && [[ $line =~ ^(Unpacking|Setting up)\  ]]; then
+                at=$((at + 1))
+            else
+                continue
+            fi
+            [ "$all" -gt 0 ] || continue
+            now=$((10 * at / all))
             if [ "$now" -gt "$tenth" ] && [ "$now" -lt 10 ]; then
                 tenth=$now
-                say "built $((10 * now)) % (${BASH_REMATCH[1]} of ${BASH_REMATCH[2]} steps)"
+                say "$what $((10 * now)) % ($at of $all steps)"
             fi
         done 3>"$log"
     ); then

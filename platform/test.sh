@@ -12,13 +12,13 @@ Without an option for it nothing is run with sanitizers, read by clang-tidy or f
 
   --no-install  do not install packages
   --campaign    instead of the ordinary run, the long campaigns. Against the vault: 20000 kills, 10000 power
-                cuts, every I/O fault, every request for memory refused, 2000 flipped bytes. Against typing: 300 kills between
+                cuts, every I/O fault, every request for memory refused, 2000 flipped bytes, 1000 wrong passphrases. Against typing: 300 kills between
                 the taps of the diary. Against syncing: 10000 random
                 schedules, 2200 scripts of a hostile hub. Against the hub: 100000 abusive requests, 100 kills over each store,
                 20 failovers of the database. Reminders in 50000 courses of events. And a small model with its hub in every
                 order with every single fault, a search for leaks, the tests with threads under the thread sanitizer, and every
                 fuzz target for three minutes.
-                EBBLINE_KILLS, EBBLINE_TAP_KILLS, EBBLINE_CUTS, EBBLINE_FLIPS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_HUB_STRIDE,
+                EBBLINE_KILLS, EBBLINE_TAP_KILLS, EBBLINE_CUTS, EBBLINE_FLIPS, EBBLINE_TRIES, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_HUB_STRIDE,
                 EBBLINE_LEAKS, EBBLINE_ABUSE, EBBLINE_HUB_KILLS, EBBLINE_FAILOVERS, EBBLINE_BOOKINGS, EBBLINE_FUZZ_SECONDS and
                 EBBLINE_SEED change numbers and seed. EBBLINE_SIZE=release makes them those of a release: a million kills, schedules and
                 bookings, half a million cuts, ten million requests, a day for each fuzz target, and so on: that takes weeks on two cores
@@ -33,7 +33,8 @@ Without an option for it nothing is run with sanitizers, read by clang-tidy or f
                 Node.js and npm), the licences judged by REUSE (needs its program), Android's half
                 compiled and tried on a JDK (which it installs), and everything that is
                 packaged built twice and compared, and the packages themselves (as root): built in a clean Debian 12 and 13,
-                judged by lintian, installed and started in clean ones
+                judged by lintian, installed and started in clean ones; and core, hub and tool built for arm64
+                in a clean Debian 12 and tested under emulation (as root)
 TEXT
 }
 
@@ -89,6 +90,7 @@ campaigns() {
     step "Failing every call to the disk" build/dev/bin/io_sweep --stride 1
     step "Refusing memory" build/dev/bin/allocation_sweep --stride 1
     EBBLINE_FLIPS=$(number EBBLINE_FLIPS 2000 100000) EBBLINE_SEED=$seed step "Flipping bytes of the vault" build/dev/bin/vault_test "[damage]"
+    EBBLINE_TRIES=$(number EBBLINE_TRIES 1000 100000) EBBLINE_SEED=$seed step "Trying wrong passphrases" build/dev/bin/vault_test "[tries]"
     step "Cutting the power" build/dev/bin/power_campaign --cuts "$(number EBBLINE_CUTS 10000 500000)" --seed "$seed"
     step "Killing the program" build/dev/bin/kill_campaign --kills "$(number EBBLINE_KILLS 20000 1000000)" --seed "$seed"
     step "Killing the diary between taps" build/dev/bin/tap_campaign --kills "$(number EBBLINE_TAP_KILLS 300 10000)" --seed "$seed"
@@ -131,6 +133,7 @@ if [ "$soak" = yes ]; then
     step "Comparing two builds" bash platform/release/reproducible.sh
     step "Trying the packages on a clean Debian 12" bash platform/debian/packages.sh 12
     step "Trying the packages on a clean Debian 13" bash platform/debian/packages.sh 13
+    step "Building and testing for arm64 under emulation" bash platform/debian/arm64.sh 12
     step "Fuzzing for long" bash platform/fuzz.sh "$(number EBBLINE_FUZZ_SECONDS 300 86400)"
     [ "${EBBLINE_SIZE:-campaign}" != release ] || campaigns
 fi

@@ -571,6 +571,14 @@
                 <numerusform>أكثر من %1 مل على المسارات %2 (ممارسة شائعة، بلا مصدر)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>دون إضافة، وهو الأدنى، لأن بعضه كان بلا إبينفرين</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>%1 ميكروغرام إبينفرين على الأكثر</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -621,14 +629,6 @@
             <translation>مخطط الوجه. ارسم الخيوط من نقطة الدخول إلى النهاية.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>تراجع</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>إعادة</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>عكس</translation>
         </message>
@@ -668,8 +668,8 @@
             <translation>تولَّ</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>تم الاتصال</translation>
+            <source>Call</source>
+            <translation>اتصال</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -695,12 +695,24 @@
             <translation>تولَّ الكل</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>تم الاتصال بشأن الكل</translation>
+            <source>Call about all</source>
+            <translation>الاتصال بشأن الكل</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>لم تستدعِ أي قاعدة أو علامة تحذير نظرة.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>تدوين مكالمة</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>اتصلت هي، أو تحدّث أحد معها</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>مكالمات مدوّنة في المسار</translation>
         </message>
     </context>
     <context>
@@ -1043,6 +1055,10 @@
             <source>Leave the demo</source>
             <translation>مغادرة العرض</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>النسخ الاحتياطي والمفاتيح</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -1164,6 +1180,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1198,10 +1221,6 @@
             <translation>إبرة أو قنية</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>الطول</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>التخدير على مساره</translation>
         </message>
@@ -1216,10 +1235,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>الخيط %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1241,6 +1256,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>سبب الإعادة</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>أُدخل بواسطة</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>طول الإبرة أو القنية</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>طول الخيط</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>الإبينفرين</translation>
         </message>
     </context>
     <context>
@@ -1688,17 +1719,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -1922,8 +1942,8 @@
             <translation>الخيط</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>الحجم</translation>
+            <source>Anaesthetic</source>
+            <translation>التخدير</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -2086,6 +2106,10 @@
             <source>right after the treatment</source>
             <translation>بعد العلاج مباشرة</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>الخطة</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2123,6 +2147,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: أكثر</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>غير مذكور</translation>
         </message>
     </context>
     <context>
@@ -2331,6 +2359,103 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>يبقى ما اخترته. الرسم يقول غير ذلك: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>إبرة حادة</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>قنية كليلة الرأس</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1، %2 مم</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>إبرة أو قنية بطول %1 مم</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>بلا إبينفرين</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>إبينفرين عند نقطة الدخول</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>إبينفرين على طول المسار</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>إبينفرين عند نقطة الدخول وعلى طول المسار</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>المخطط: %1. الموضوع: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>تُرك من الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>ليس في الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>تغيّر موضعه: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>خلاف الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>كما خُطط.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (في الخطة %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>تُرك.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>وُضع بوصفه الخيط %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>تغيّر موضعه.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>خلاف الخطة.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>الخيط المخطط %1: %2، %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>الخطة</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1، المنتج %2</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2369,6 +2494,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>ممزوج ببيكربونات ٨٫٤٪</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>أين كان فيه إبينفرين، كل الخيوط معًا</translation>
         </message>
     </context>
     <context>
@@ -2456,6 +2585,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 ما تكتبه يُحفظ مسودةً.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>إعادة</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>يُفرغ كل شيء ما عدا المريض؛ ويمكن التراجع عنه.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2490,6 +2631,10 @@
         <message>
             <source>Register</source>
             <translation>تسجيل</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>بُدئ ولم يُسجَّل</translation>
         </message>
     </context>
     <context>
@@ -3571,8 +3716,8 @@
             <translation>وصل شيء من كل الهواتف خلال يوم أو أكثر بقليل، وأكدت استلام ما أُرسل إليها.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند هاتف من هذا المكتب أكثر مما عند المكتب نفسه. ما كُتب هنا بينهما يجب أن يُكتب من جديد.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>يعمل هذا المكتب على بيانات أقدم: عند هاتف منه أكثر مما عنده. اكتب من جديد ما كُتب هنا بينهما.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3585,6 +3730,29 @@
         <message>
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>ساعة هذا الحاسوب متأخرة بنحو %1: اضبطها من فضلك.</translation>
+        </message>
+        <message>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>يعمل هذا المكتب على بيانات أقدم: عند مكتب آخر من مكاتبكم منه أكثر مما عنده. ما يُكتب هنا الآن لا يصل إلى هناك. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>يقول مكتب آخر من مكاتبكم إنه يعمل على بيانات أقدم. ما يُكتب هناك الآن لا يصل إلى هنا. انقله يدويًا. ثم على مكتب يحمل المفتاح الأصل أقصِ الآخر تحت «المكاتب» وأضفه من جديد.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>وهو من: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>لا يمكن هنا قراءة رسائل من هواتف هؤلاء المرضى: %1. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</translation>
         </message>
     </context>
     <context>
@@ -3789,6 +3957,14 @@
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>يرفض المحور الهاتف المفقود فور تأكيد الجديد، أو على الفور إذا أنهيته فقط. وما لم يرسله يبقى غير معروف. ويتلقى الهاتف الجديد المفكرة كلها. وتبقى الصور لدى العيادة.</translation>
         </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>توقّف: لم يكن الرقمان متطابقين</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>ربما استخدم شخص آخر الرمز أولًا. لم يُربط شيء. أنشئ رمزًا جديدًا بعيدًا عن أعين الآخرين.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3836,9 +4012,9 @@
             <translation>لا مدخلة بعد</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2، %3. %4. %5 منذ %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2، %3. %4. %5 منذ %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3972,13 +4148,8 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>أخذها %1، %2</translation>
-        </message>
-        <message>
-            <source>Untouched for %1</source>
-            <translation>لم يمسّها أحد منذ %1</translation>
+            <source>Nobody has acted for %1</source>
+            <translation>لم يتصرّف أحد منذ %1</translation>
         </message>
         <message numerus="yes">
             <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
@@ -4124,20 +4295,6 @@
             <translation>كان هذا الخيط منتهي الصلاحية يوم المعالجة.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>المخطط: %1. الآن: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>خلاف الخطة: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>كما خُطط.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>الرمز لا يذكر تشغيلة ولا صلاحية: اكتبهما أدناه.</translation>
         </message>
@@ -4203,6 +4360,45 @@
         <message>
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>لا يوضّح الرمز أين ينتهي رقم التشغيلة. انظر إلى العبوة واختر المكتوب عليها، أو اكتبه أدناه.</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>غير مذكور</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>عند نقطة الدخول</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>على طول المسار</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>عند نقطة الدخول وعلى طول المسار</translation>
+        </message>
+        <message>
+            <source>Nobody chosen yet</source>
+            <translation>لم يُختر أحد بعد</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>ما بُدئ هنا لا يمكن قراءته. يبقى كما هو: وما تكتبه الآن لا يُحفظ كمسودة. %1</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>لم يُرسم شيء: الخيط %1 موجود هناك. وقد اختير الآن.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>صار المحلول مع إبينفرين %1: تحقق منه تحت «التخدير».</translation>
         </message>
     </context>
     <context>
@@ -4645,8 +4841,8 @@
             <translation>الخيوط الأقوى تحتاج قياسًا أغلظ: قد يكون الفرق من الخيط.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>الأدرينالين يخفي الكدمات المبكرة، ويُترك عند من تنزف أو قلبها ضعيف.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>الأدرينالين يخفي الكدمات المبكرة، ويُترك عند من تنزف أو قلبها ضعيف. والمسارات التي لا تذكر كل خيوطها أين كان، كتلك من برنامج أقدم، لا تُحتسب.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4902,8 +5098,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، وكل المسارات في واحدة.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، وكل المسارات التي يمكن تصنيفها في واحدة.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، ولا مسار يذكر إلى أيّهما ينتمي.</translation>
         </message>
         <message>
             <source>Time to settle</source>
@@ -5086,6 +5286,21 @@
         <message>
             <source>Treated</source>
             <translation>تاريخ العلاج</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1، المنتج غير معروف</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1، المنتج %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>المنتج غير معروف: %1 منها. قد يكون هذا المنتج، لذا تُذكر هنا أيضًا.</translation>
         </message>
     </context>
     <context>
@@ -5680,6 +5895,11 @@
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (كان %3)</translation>
         </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>توجد مسودة محفوظة لا يمكن قراءتها. تبقى كما هي: وما تغيّره الآن لا يُحفظ. %1</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5952,6 +6172,18 @@
             <source>Move the visit</source>
             <translation>نقل الموعد</translation>
         </message>
+        <message>
+            <source>She called us</source>
+            <translation>اتصلت بنا</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>لا شيء مفتوح: تُدوَّن المكالمة في المسار.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>وصلنا إليها</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5965,8 +6197,9 @@
             <translation>لا رقم مسجّل</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>أخذها %1، %2. اسأل قبل الاتصال مرتين.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. اسأل قبل الاتصال مرتين.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -6021,6 +6254,15 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>لا هاتف لديه هذا المسار: الموعد المقدَّم يُدوَّن هنا فقط، ولا يعرضه أي هاتف. أخبرها باليوم.</translation>
+        </message>
+        <message>
+            <source>She called us: %1</source>
+            <translation>اتصلت بنا: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>منذ أن فتحت هذا وصل شيء جديد: %1</translation>
         </message>
     </context>
     <context>
@@ -6369,6 +6611,10 @@
             <source>None.</source>
             <translation>لا شيء.</translation>
         </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>مكالمات مدوّنة في المسار</translation>
+        </message>
     </context>
     <context>
         <name>PlanBeside</name>
@@ -6562,6 +6808,14 @@
             <translation>يُنشأ رمز استعادة.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>من الورقة: المجموعة %L1 من %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>ليست هذه هي المجموعة. انظر إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرض الرمز مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>احفظ الورقة حيث لا يجدها إلا من في العيادة، لا بجانب هذا الحاسوب.</translation>
         </message>
@@ -6617,6 +6871,26 @@
                 <numerusform>وُجد %Ln خطأً. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
                 <numerusform>وُجد %Ln خطأ. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>آخر نسخة احتياطية لهذا المكتب: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>لم تُنشأ بعد نسخة احتياطية لهذا المكتب.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk since %1.</source>
+            <translation>لا نسخة احتياطية لهذا المكتب منذ %1.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا. أنشئ نسخة احتياطية واحفظها في مكان آخر.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>إذا تعطّل هذا الحاسوب فقد يضيع ما كُتب هنا منذ ذلك الحين. أنشئ نسخة احتياطية واحفظها في مكان آخر.</translation>
         </message>
     </context>
     <context>
@@ -6947,6 +7221,14 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>دور %1: %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>صُحِّح اسم المريضة أو رقمها أو لغتها</translation>
+        </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>دُوّنت مكالمة في المسار</translation>
         </message>
     </context>
     <context>
@@ -7384,6 +7666,25 @@
                 <numerusform>%Ln تذكير منجز</numerusform>
             </translation>
         </message>
+        <message>
+            <source>she rang</source>
+            <translation>اتصلت هي</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>مجموعة واحدة منه، للتأكد من صحة ما على الورقة. بعدها لا يظهر الرمز مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>إنه على ورقتي</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>عرضه مرة أخرى</translation>
+        </message>
     </context>
     <context>
         <name>IdleNotice</name>
@@ -7402,8 +7703,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب نسخة قديمة.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب يعمل على بيانات أقدم.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>
@@ -7427,7 +7728,7 @@
             <translation>لم يؤكد استلام ما أُرسل إليه، %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
         </message>
         <message>
@@ -7453,6 +7754,33 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>المحور لا يقبل ما يرسله هذا المكتب: %1. يبقى هنا ويعاد إرساله. أخبر من يدير المحور.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <translation>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة رسالة واحدة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة رسالتين من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسائل من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+                <numerusform>لا يمكن هنا قراءة %Ln رسالة من الهاتف. اتصل واسأل عمّا كُتب. وإن بقي الأمر كذلك فاطلب حفظ بيانات المفكرة على الهاتف (الإعدادات، بياناتي). وبعد ذلك فقط احذف المفكرة هناك وأعد ربط الهاتف.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>كُتب %Ln شيء في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب شيء واحد في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب شيئان في هذا المسار ببرنامج أحدث ولا يمكن عرضهما هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتبت %Ln أشياء في هذا المسار ببرنامج أحدث ولا يمكن عرضها هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب %Ln شيئًا في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+                <numerusform>كُتب %Ln شيء في هذا المسار ببرنامج أحدث ولا يمكن عرضه هنا. حدّث هذا المكتب، واتصل حتى ذلك الحين.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -7897,13 +8225,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>بهذا تفقد حق إسناد الأدوار. اختره مرة أخرى إن كنت تقصد ذلك.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: من الآن %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1، «%2» يسلبك حق منح الأدوار. لا يعيده إليك إلا شخص آخر يملكه.</translation>
         </message>
     </context>
     <context>
@@ -7915,6 +8244,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>الدور قاعدة من قواعد العيادة وليس قفلًا: الأشخاص هنا أسماء خلف عبارة مرور واحدة. من لا يجوز له أمر يُقال له من يجوز له. تولي المريض والاتصال به وتدوين ذلك وإعادة فتح ملاحظة متاح للجميع.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>امنح هذا الدور</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>أبقِ على دوري</translation>
         </message>
     </context>
     <context>
@@ -8127,6 +8464,10 @@
             <source>Save the protocol in use</source>
             <translation>حفظ البروتوكول المستعمل</translation>
         </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>توجد مسودة بالفعل ولا يمكن قراءتها. تبقى كما هي: وهذه لا تُحفظ.</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolFilePage</name>
@@ -8192,6 +8533,150 @@
         <message>
             <source>Show them</source>
             <translation>عرضها</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>سجّل التصحيح</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>تركه كما هو</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>الاسم</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>رقم الهاتف للاتصال بالمريض</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>لغة اليوميات</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>يظهر ذلك منذئذ في كل مكاتب العيادة. ولا يُبلَّغ هاتف المريضة بشيء منه: فهي تختار اللغة هناك بنفسها.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>تصحيح الاسم والرقم واللغة</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>يبقى ما كُتب من قبل مسجَّلًا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>الاسم حتى ذلك الحين: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>لا رقم حتى ذلك الحين</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>الرقم حتى ذلك الحين: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>اللغة حتى ذلك الحين: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>كما كان من قبل</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>شخص في مكتب آخر</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>صُحِّح %1 بواسطة %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>صحّح مكتبان هذا دون أن يعلم أحدهما بالآخر. حيث غيّرا الشيء نفسه يسري الأحدث. اسأل المريضة عن الصحيح.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>تصحيح المسجَّل عن %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>صحّح %1 هذا في هذه الأثناء: %2. لا يتغيّر إلا ما تغيّره هنا.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>صُحِّح: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>صُحِّح مرة أخرى في هذه الأثناء: لم يُسحب شيء.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>قدّم %1 موعد الزيارة، %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>تحدّث %1 معها، %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>اتصل %1 ولم يصل إليها، %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>أخذها %1، %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>اتصل %1 ولم يصل إليها، %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>قدّم %1 موعد الزيارة قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>تحدّث %1 معها قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>أخذها %1 قبل %2، ولم يُدوَّن شيء منذ ذلك</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>اتصلت هي وردّ %1، %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>سحبه %1</translation>
         </message>
     </context>
 </TS>

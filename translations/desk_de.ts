@@ -555,6 +555,14 @@
                 <numerusform>Mehr als %1 ml entlang der Fäden %2 (übliche Praxis, ohne Quelle)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>ohne Zusatz, die niedrigere, weil nicht alles Epinephrin enthielt</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>höchstens %1 µg Epinephrin</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -605,14 +613,6 @@
             <translation>Gesichtskarte. Fäden vom Einstich zum Ende zeichnen.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Rückgängig</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Wiederholen</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Spiegeln</translation>
         </message>
@@ -652,8 +652,8 @@
             <translation>Übernehmen</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Angerufen</translation>
+            <source>Call</source>
+            <translation>Anrufen</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,12 +679,24 @@
             <translation>Alle übernehmen</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Zu allem angerufen</translation>
+            <source>Call about all</source>
+            <translation>Zu allem anrufen</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Keine Regel und kein Warnzeichen verlangt einen Blick.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anruf vermerken</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Sie rief an, oder jemand sprach mit ihr</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Beim Verlauf vermerkte Anrufe</translation>
         </message>
     </context>
     <context>
@@ -1023,6 +1035,10 @@
             <source>Leave the demo</source>
             <translation>Vorführung verlassen</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sicherung und Schlüssel</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -1144,6 +1160,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1201,6 @@
             <translation>Nadel oder Kanüle</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Länge</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Betäubung entlang des Fadens</translation>
         </message>
@@ -1196,10 +1215,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Faden %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1236,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Warum er neu gelegt wurde</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Eingebracht mit</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Länge von Nadel oder Kanüle</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Länge des Fadens</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinephrin</translation>
         </message>
     </context>
     <context>
@@ -1612,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -1846,8 +1866,8 @@
             <translation>Faden</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Menge</translation>
+            <source>Anaesthetic</source>
+            <translation>Betäubung</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -1998,6 +2018,10 @@
             <source>right after the treatment</source>
             <translation>direkt nach der Behandlung</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>Der Plan</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2035,6 +2059,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: mehr</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>nicht gesagt</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2259,103 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>Was Sie gewählt haben, bleibt. Die Zeichnung sagt anderes: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Spitze Nadel</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Stumpfe Kanüle</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Nadel oder Kanüle von %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>kein Epinephrin</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>Epinephrin am Einstich</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>Epinephrin entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>Epinephrin am Einstich und entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Geplant: %1. Gelegt: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Weggelassen: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Nicht im Plan: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Verschoben: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Anders als geplant: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Wie geplant.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (im Plan %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Weggelassen.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Gelegt als Faden %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Verschoben.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Anders als geplant.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Geplanter Faden %1: %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>Der Plan</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, Produkt %2</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2394,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Wo es Epinephrin enthielt, alle Fäden auf einmal</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2485,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 Was Sie schreiben, bleibt als Entwurf erhalten.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Wiederholen</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Leert alles außer der Person; lässt sich rückgängig machen.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2390,6 +2531,10 @@
         <message>
             <source>Register</source>
             <translation>Aufnehmen</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Begonnen und nicht eingetragen</translation>
         </message>
     </context>
     <context>
@@ -3419,8 +3564,8 @@
             <translation>Von allen Telefonen kam innerhalb eines Tages oder wenig mehr etwas, und sie haben bestätigt, was ihnen gesendet wurde.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein Telefon hat mehr von ihm als das Pult selbst. Was dazwischen hier geschrieben wurde, muss noch einmal geschrieben werden.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Dieses Pult arbeitet mit älteren Daten: Ein Telefon hat mehr von ihm. Schreiben Sie noch einmal, was dazwischen hier geschrieben wurde.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3433,6 +3578,29 @@
         <message>
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>Die Uhr dieses Rechners geht etwa %1 nach: Bitte stellen Sie sie.</translation>
+        </message>
+        <message>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Dieses Pult arbeitet mit älteren Daten: Ein anderes Ihrer Pulte hat mehr von ihm. Was jetzt hier geschrieben wird, kommt dort nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Ein anderes Ihrer Pulte sagt, dass es mit älteren Daten arbeitet. Was dort jetzt geschrieben wird, kommt hier nicht an. Übertragen Sie es von Hand. Sperren Sie dann auf einem Pult, das den Wurzelschlüssel hat, das andere unter „Pulte“ aus und nehmen Sie es neu auf.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Es ist von: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Nachrichten von den Telefonen dieser Patienten lassen sich hier nicht lesen: %1. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, lassen Sie auf dem Telefon die Daten des Tagebuchs sichern (Einstellungen, Meine Daten). Erst dann löschen Sie dort das Tagebuch und verbinden das Telefon neu.</translation>
         </message>
     </context>
     <context>
@@ -3633,6 +3801,14 @@
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>Der Hub lehnt das verlorene Telefon ab, sobald das neue bestätigt ist, oder sofort, wenn Sie es nur beenden. Was es nicht gesendet hat, bleibt unbekannt. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis.</translation>
         </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Halt: die Zahlen waren nicht gleich</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Vielleicht hat jemand anders den Code zuerst verwendet. Nichts wurde verbunden. Erstellen Sie einen neuen, den niemand sonst sieht.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3680,9 +3856,9 @@
             <translation>Noch kein Eintrag</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2, %3. %4. %5 Seit %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2, %3. %4. %5 Seit %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3784,13 +3960,8 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Übernommen von %1, %2</translation>
-        </message>
-        <message>
-            <source>Untouched for %1</source>
-            <translation>Unberührt seit %1</translation>
+            <source>Nobody has acted for %1</source>
+            <translation>Seit %1 hat niemand etwas getan</translation>
         </message>
         <message numerus="yes">
             <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
@@ -3928,20 +4099,6 @@
             <translation>Dieser Faden war am Tag der Behandlung abgelaufen.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Geplant: %1. Jetzt: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Anders als geplant: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Wie geplant.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>Der Code nennt weder Charge noch Verfall: tippen Sie beides unten.</translation>
         </message>
@@ -4003,6 +4160,45 @@
         <message>
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>Der Code sagt nicht, wo die Charge endet. Sehen Sie auf die Packung und wählen Sie, was dort steht, oder tippen Sie es unten ein.</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>Nicht gesagt</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Keines</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>Am Einstich</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>Entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>Am Einstich und entlang der Bahn</translation>
+        </message>
+        <message>
+            <source>Nobody chosen yet</source>
+            <translation>Noch niemand gewählt</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>Was hier begonnen wurde, lässt sich nicht lesen. Es bleibt, wie es ist: Was Sie jetzt schreiben, wird nicht als Entwurf behalten. %1</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>Nichts wurde gezeichnet: Faden %1 liegt dort schon. Er ist jetzt gewählt.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>Jetzt enthält die Lösung Epinephrin %1: prüfen Sie sie unter „Betäubung“.</translation>
         </message>
     </context>
     <context>
@@ -4382,8 +4578,8 @@
             <translation>Stärkere Fäden brauchen eine dickere Nadel: der Unterschied kann am Faden liegen.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>Adrenalin verdeckt frühe Blutergüsse und wird bei Blutungsneigung oder schwachem Herzen weggelassen.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>Adrenalin verdeckt frühe Blutergüsse und wird bei Blutungsneigung oder schwachem Herzen weggelassen. Verläufe, deren Fäden nicht alle sagen, wo sie es hatten, wie die eines älteren Programms, zählen nicht mit.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4646,8 +4842,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und alle Verläufe gehören zu einer.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und alle Verläufe, die sich zuordnen lassen, gehören zu einer.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und kein Verlauf sagt, zu welcher er gehört.</translation>
         </message>
         <message>
             <source>Time to settle</source>
@@ -4826,6 +5026,21 @@
         <message>
             <source>Treated</source>
             <translation>Behandelt</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, Produkt nicht bekannt</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, Produkt %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Produkt nicht bekannt: bei %1 davon. Es kann dieses sein, darum stehen sie auch hier.</translation>
         </message>
     </context>
     <context>
@@ -5372,6 +5587,11 @@
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (war %3)</translation>
         </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Ein behaltener Entwurf lässt sich nicht lesen. Er bleibt, wie er ist: Was Sie jetzt ändern, wird nicht behalten. %1</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5644,6 +5864,18 @@
             <source>Move the visit</source>
             <translation>Termin verschieben</translation>
         </message>
+        <message>
+            <source>She called us</source>
+            <translation>Sie rief uns an</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Es ist nichts offen: Das Gespräch wird beim Verlauf vermerkt.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>Wir haben sie erreicht</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5657,8 +5889,9 @@
             <translation>Keine Nummer verzeichnet</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 hat es übernommen, %2. Fragen Sie, bevor zweimal angerufen wird.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Fragen Sie, bevor zweimal angerufen wird.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5713,6 +5946,15 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Kein Telefon hat diesen Verlauf: Ein vorgezogener Termin wird nur hier vermerkt, und kein Telefon zeigt ihn. Sagen Sie ihr den Tag.</translation>
+        </message>
+        <message>
+            <source>She called us: %1</source>
+            <translation>Sie rief uns an: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Seit Sie dies geöffnet haben, kam etwas Neues: %1</translation>
         </message>
     </context>
     <context>
@@ -6049,6 +6291,10 @@
             <source>None.</source>
             <translation>Keine.</translation>
         </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Beim Verlauf vermerkte Anrufe</translation>
+        </message>
     </context>
     <context>
         <name>PlanBeside</name>
@@ -6242,6 +6488,14 @@
             <translation>Ein Ersatz-Code wird gemacht.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Vom Papier: Gruppe %L1 von %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Das ist nicht diese Gruppe. Sehen Sie noch einmal auf das Papier. Steht sie dort nicht, lassen Sie den Code noch einmal zeigen.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Verwahren Sie das Papier, wo nur die Praxis es findet, nicht neben diesem Rechner.</translation>
         </message>
@@ -6285,6 +6539,26 @@
                 <numerusform>%Ln Fehler wurde gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Es ist: %1</numerusform>
                 <numerusform>%Ln Fehler wurden gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Der erste: %1</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Letzte Sicherung dieses Pults: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Von diesem Pult wurde noch keine Sicherung gemacht.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk since %1.</source>
+            <translation>Keine Sicherung dieses Pults seit dem %1.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Fällt dieser Rechner aus, kann verloren sein, was hier geschrieben ist. Machen Sie eine Sicherung, und verwahren Sie sie an einem anderen Ort.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Fällt dieser Rechner aus, kann verloren sein, was hier seither geschrieben wurde. Machen Sie eine Sicherung, und verwahren Sie sie an einem anderen Ort.</translation>
         </message>
     </context>
     <context>
@@ -6611,6 +6885,14 @@
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Rolle von %1: %2</translation>
+        </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Name, Nummer oder Sprache der Patientin korrigiert</translation>
+        </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Anruf beim Verlauf vermerkt</translation>
         </message>
     </context>
     <context>
@@ -7032,6 +7314,25 @@
                 <numerusform>%Ln Erinnerungen erledigt</numerusform>
             </translation>
         </message>
+        <message>
+            <source>she rang</source>
+            <translation>sie rief an</translation>
+        </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Eine Gruppe davon, damit das Papier sicher stimmt. Danach wird der Code nicht mehr gezeigt.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Er steht auf meinem Papier</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Noch einmal zeigen</translation>
+        </message>
     </context>
     <context>
         <name>IdleNotice</name>
@@ -7050,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult ist ein älterer Stand.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult arbeitet mit älteren Daten.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>
@@ -7075,7 +7376,7 @@
             <translation>Es hat nicht bestätigt, was ihm gesendet wurde, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
         </message>
         <message>
@@ -7101,6 +7402,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>Der Hub nimmt nicht an, was dieses Pult sendet: %1. Es bleibt hier und wird wieder versucht. Sagen Sie es dem, der den Hub betreibt.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <translation>
+                <numerusform>%Ln Nachricht des Telefons lässt sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, lassen Sie auf dem Telefon die Daten des Tagebuchs sichern (Einstellungen, Meine Daten). Erst dann löschen Sie dort das Tagebuch und verbinden das Telefon neu.</numerusform>
+                <numerusform>%Ln Nachrichten des Telefons lassen sich hier nicht lesen. Rufen Sie an und fragen Sie, was geschrieben wurde. Bleibt es so, lassen Sie auf dem Telefon die Daten des Tagebuchs sichern (Einstellungen, Meine Daten). Erst dann löschen Sie dort das Tagebuch und verbinden das Telefon neu.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln Eintrag in diesem Verlauf wurde mit einem neueren Programm geschrieben und lässt sich hier nicht anzeigen. Aktualisieren Sie dieses Pult, und rufen Sie bis dahin an.</numerusform>
+                <numerusform>%Ln Einträge in diesem Verlauf wurden mit einem neueren Programm geschrieben und lassen sich hier nicht anzeigen. Aktualisieren Sie dieses Pult, und rufen Sie bis dahin an.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -7533,13 +7853,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Damit nehmen Sie sich selbst das Recht, Rollen zu vergeben. Wählen Sie es noch einmal, wenn Sie das meinen.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: ab jetzt %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, „%2“ nimmt Ihnen das Recht, Rollen zu vergeben. Nur jemand anderes, der es hat, kann es zurückgeben.</translation>
         </message>
     </context>
     <context>
@@ -7551,6 +7872,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Eine Rolle ist eine Hausregel und kein Schloss: Personen sind hier Namen hinter einem gemeinsamen Passwortsatz. Wer etwas nicht darf, erfährt, wer es darf. Jemanden übernehmen und anrufen, das notieren und einen Befund wieder öffnen dürfen alle.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Diese Rolle vergeben</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Meine Rolle behalten</translation>
         </message>
     </context>
     <context>
@@ -7763,6 +8092,10 @@
             <source>Save the protocol in use</source>
             <translation>Das Protokoll in Gebrauch speichern</translation>
         </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Ein Entwurf ist schon da und lässt sich nicht lesen. Er bleibt, wie er ist: Dieser wird nicht behalten.</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolFilePage</name>
@@ -7828,6 +8161,150 @@
         <message>
             <source>Show them</source>
             <translation>Anzeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Korrektur eintragen</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Telefonnummer für Rückrufe</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Sprache des Tagebuchs</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>Jedes Pult der Praxis zeigt es von da an. Das Telefon der Patientin erfährt nichts davon: Die Sprache wählt sie dort selbst.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Name, Nummer, Sprache korrigieren</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Was vorher da stand, bleibt verzeichnet</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>Name bis dahin: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>bis dahin keine Nummer</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>Nummer bis dahin: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>Sprache bis dahin: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>wie es schon war</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>jemand an einem anderen Pult</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Korrigiert %1 von %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Zwei Pulte haben das korrigiert, ohne voneinander zu wissen. Wo beide dasselbe geändert haben, gilt das spätere. Fragen Sie die Patientin, was stimmt.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Korrigieren, was über %1 verzeichnet ist</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 hat das inzwischen korrigiert: %2. Geändert wird nur, was Sie hier ändern.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Korrigiert: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Es wurde inzwischen noch einmal korrigiert: Nichts wurde zurückgenommen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat den Besuch vorgezogen, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat mit ihr gesprochen, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 hat angerufen und sie nicht erreicht, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Übernommen von %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 hat angerufen und sie nicht erreicht, %2, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 hat den Besuch vor %2 vorgezogen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 hat vor %2 mit ihr gesprochen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Vor %2 von %1 übernommen, seither nichts vermerkt</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Sie rief an, am Apparat %1, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Zurückgenommen von %1</translation>
         </message>
     </context>
 </TS>

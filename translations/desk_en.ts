@@ -731,4 +731,21 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>PhoneWords</name>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <translation>
+                <numerusform>%Ln message of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</numerusform>
+                <numerusform>%Ln messages of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln thing in this course was written by a newer program and cannot be shown here. Update this desk, and call until then.</numerusform>
+                <numerusform>%Ln things in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

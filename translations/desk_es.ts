@@ -555,6 +555,14 @@
                 <numerusform>Más de %1 mL a lo largo de los trayectos %2 (práctica común, sin fuente)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>sin epinefrina, el más bajo, porque no todo llevaba epinefrina</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>como máximo %1 µg de epinefrina</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -605,14 +613,6 @@
             <translation>Mapa facial. Dibuje los hilos desde el punto de entrada hasta el final.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Deshacer</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Rehacer</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Reflejar</translation>
         </message>
@@ -652,8 +652,8 @@
             <translation>Asumir</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Llamada hecha</translation>
+            <source>Call</source>
+            <translation>Llamar</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,12 +679,24 @@
             <translation>Asumir todos</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Llamada hecha: todos</translation>
+            <source>Call about all</source>
+            <translation>Llamar por todos</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Ninguna regla ni signo de alarma pide una revisión.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anotar una llamada</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Llamó ella, o alguien habló con ella</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Llamadas anotadas en el caso</translation>
         </message>
     </context>
     <context>
@@ -1023,6 +1035,10 @@
             <source>Leave the demo</source>
             <translation>Salir de la demostración</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Copia de seguridad y claves</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -1144,6 +1160,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Código del envase: escanéelo o tecléelo con sus paréntesis</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1201,6 @@
             <translation>Aguja o cánula</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Longitud</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Anestésico en el trayecto</translation>
         </message>
@@ -1196,10 +1215,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Hilo %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Código del envase: escanéelo o tecléelo con sus paréntesis</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1236,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Por qué se rehízo</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Introducido con</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Longitud de la aguja o cánula</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Longitud del hilo</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinefrina</translation>
         </message>
     </context>
     <context>
@@ -1612,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -1846,8 +1866,8 @@
             <translation>Hilo</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volumen</translation>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -1998,6 +2018,10 @@
             <source>right after the treatment</source>
             <translation>justo después del tratamiento</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>El plan</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2035,6 +2059,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: más</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>no indicado</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2259,103 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>Lo que eligió se mantiene. El dibujo indica otra cosa: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Aguja afilada</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Cánula roma</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Aguja o cánula de %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>sin epinefrina</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>epinefrina en el punto de entrada</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>epinefrina en el trayecto</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>epinefrina en el punto de entrada y en el trayecto</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Previstos: %1. Colocados: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Omitidos: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Fuera del plan: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Desplazados: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Distintos de lo previsto: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Según lo previsto.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (en el plan %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Omitido.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Colocado como hilo %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Desplazado.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Distinto de lo previsto.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Hilo previsto %1: %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>El plan</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, producto %2</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2394,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponada con bicarbonato al 8,4 %</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Dónde llevaba epinefrina, todos los hilos a la vez</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2485,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 Lo que escriba se guarda como borrador.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rehacer</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Vacía todo menos la persona; se puede deshacer.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2390,6 +2531,10 @@
         <message>
             <source>Register</source>
             <translation>Registrar</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Empezado y sin registrar</translation>
         </message>
     </context>
     <context>
@@ -3419,8 +3564,8 @@
             <translation>Hay noticias de todos los teléfonos en el último día o poco más, y han confirmado lo que se les envió.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Este puesto volvió a una copia anterior: un teléfono tiene más de este puesto que el propio puesto. Lo que se escribió aquí entretanto hay que escribirlo de nuevo.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Este puesto trabaja con datos anteriores: un teléfono tiene más de él. Escriba de nuevo lo que se escribió aquí entretanto.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3433,6 +3578,29 @@
         <message>
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>El reloj de este ordenador va atrasado unos %1: póngalo en hora, por favor.</translation>
+        </message>
+        <message>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Este puesto trabaja con datos anteriores: otro de sus puestos tiene más de él. Lo que se escribe aquí ahora no llega allí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Otro de sus puestos dice que trabaja con datos anteriores. Lo que se escribe allí ahora no llega aquí. Cópielo a mano. Después, en un puesto que tenga la clave raíz, excluya el otro en «Puestos» y añádalo de nuevo.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Es de: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Los mensajes de los teléfonos de estos pacientes no se pueden leer aquí: %1. Llame y pregunte qué se escribió. Si sigue así, haga que se guarden en el teléfono los datos del diario (Ajustes, Mis datos). Solo después borre allí el diario y vincule de nuevo el teléfono.</translation>
         </message>
     </context>
     <context>
@@ -3633,6 +3801,14 @@
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>El servidor rechaza el teléfono perdido en cuanto se confirme el nuevo, o enseguida si solo lo da por terminado. Lo que no envió queda sin saberse. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica.</translation>
         </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Alto: los números no eran iguales</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Quizá otra persona usó antes el código. No se vinculó nada. Cree un código nuevo fuera de la vista de otros.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3680,9 +3856,9 @@
             <translation>Aún sin anotaciones</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2, %3. %4. %5 Desde %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2, %3. %4. %5 Desde %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3784,12 +3960,7 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Asumido por %1, %2</translation>
-        </message>
-        <message>
-            <source>Untouched for %1</source>
+            <source>Nobody has acted for %1</source>
             <translation>Sin atender desde hace %1</translation>
         </message>
         <message numerus="yes">
@@ -3928,20 +4099,6 @@
             <translation>Este hilo estaba caducado el día del tratamiento.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Previstos: %1. Ahora: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Distintos de lo previsto: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Según lo previsto.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>El código no indica lote ni caducidad: tecléelos abajo.</translation>
         </message>
@@ -4003,6 +4160,45 @@
         <message>
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>El código no indica dónde termina el lote. Mire el envase y elija lo que pone, o escríbalo abajo.</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>No indicado</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Ninguna</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>En el punto de entrada</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>En el trayecto</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>En el punto de entrada y en el trayecto</translation>
+        </message>
+        <message>
+            <source>Nobody chosen yet</source>
+            <translation>Nadie elegido todavía</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>Lo que se empezó aquí no se puede leer. Queda como está: lo que escriba ahora no se guarda como borrador. %1</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>No se dibujó nada: el hilo %1 ya está ahí. Ahora está elegido.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>La solución lleva ahora epinefrina %1: revísela en «Anestésico».</translation>
         </message>
     </context>
     <context>
@@ -4382,8 +4578,8 @@
             <translation>Los hilos más fuertes necesitan una aguja más gruesa (menos G): la diferencia puede deberse al hilo.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>La epinefrina oculta los moratones tempranos, y se omite en pacientes con tendencia a sangrar o corazón débil.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>La epinefrina oculta los moratones tempranos, y se omite en pacientes con tendencia a sangrar o corazón débil. No se cuentan los casos en los que no todos los hilos dicen dónde la llevaban, como los de un programa anterior.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4646,8 +4842,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Datos insuficientes: una comparación necesita dos grupos, y todos los casos pertenecen a uno.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Datos insuficientes: una comparación necesita dos grupos, y todos los casos que se pueden asignar pertenecen a uno.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Datos insuficientes: una comparación necesita dos grupos, y ningún caso dice a cuál pertenece.</translation>
         </message>
         <message>
             <source>Time to settle</source>
@@ -4826,6 +5026,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamiento</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, producto no conocido</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, producto %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Producto no conocido: en %1 de ellos. Puede ser este, por eso también figuran aquí.</translation>
         </message>
     </context>
     <context>
@@ -5372,6 +5587,11 @@
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (antes %3)</translation>
         </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Un borrador guardado no se puede leer. Queda como está: lo que cambie ahora no se guarda. %1</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5644,6 +5864,18 @@
             <source>Move the visit</source>
             <translation>Mover la visita</translation>
         </message>
+        <message>
+            <source>She called us</source>
+            <translation>Ella nos llamó</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>No hay nada abierto: la llamada se anota en el caso.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>La hemos localizado</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5657,8 +5889,9 @@
             <translation>Ningún número registrado</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 lo asumió, %2. Pregunte antes de llamar dos veces.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Pregunte antes de llamar dos veces.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5713,6 +5946,15 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Ningún teléfono tiene este caso: una visita adelantada solo se anota aquí, y ningún teléfono la muestra. Dígale el día.</translation>
+        </message>
+        <message>
+            <source>She called us: %1</source>
+            <translation>Ella nos llamó: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Desde que abrió esto ha llegado algo nuevo: %1</translation>
         </message>
     </context>
     <context>
@@ -6049,6 +6291,10 @@
             <source>None.</source>
             <translation>No hay.</translation>
         </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Llamadas anotadas en el caso</translation>
+        </message>
     </context>
     <context>
         <name>PlanBeside</name>
@@ -6242,6 +6488,14 @@
             <translation>Se está creando un código de recuperación.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Del papel: grupo %L1 de %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Ese no es el grupo. Mire el papel otra vez. Si no está ahí, muestre el código otra vez.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Guarde el papel donde solo la clínica lo encuentre, no junto a este ordenador.</translation>
         </message>
@@ -6285,6 +6539,26 @@
                 <numerusform>Se encontró %Ln fallo. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. Es: %1</numerusform>
                 <numerusform>Se encontraron %Ln fallos. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. El primero: %1</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Última copia de seguridad de este puesto: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Aún no se ha hecho ninguna copia de seguridad de este puesto.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk since %1.</source>
+            <translation>Sin copia de seguridad de este puesto desde el %1.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si este ordenador falla, puede perderse lo escrito aquí. Haga una copia de seguridad y guárdela en otro lugar.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si este ordenador falla, puede perderse lo escrito aquí desde entonces. Haga una copia de seguridad y guárdela en otro lugar.</translation>
         </message>
     </context>
     <context>
@@ -6612,6 +6886,14 @@
             <comment>person, role</comment>
             <translation>Función de %1: %2</translation>
         </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Nombre, número o idioma del paciente corregido</translation>
+        </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Llamada anotada en el caso</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6755,6 +7037,10 @@
         <message>
             <source>photos</source>
             <translation>fotos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>llamó ella</translation>
         </message>
     </context>
     <context>
@@ -7034,6 +7320,21 @@
         </message>
     </context>
     <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Un grupo de él, para estar seguros de que el papel está bien. Después el código ya no se muestra.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Está en mi papel</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Mostrarlo otra vez</translation>
+        </message>
+    </context>
+    <context>
         <name>IdleNotice</name>
         <message>
             <source>Stay open</source>
@@ -7050,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>El teléfono tiene más de este puesto que el propio puesto: el puesto es una copia anterior.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>El teléfono tiene más de este puesto que el propio puesto: el puesto trabaja con datos anteriores.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>
@@ -7075,7 +7376,7 @@
             <translation>El teléfono no ha confirmado lo que se le envió, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>Son más de %1 días: puede que el teléfono se haya perdido o ya no se use. Llame y, si hace falta, vincule de nuevo un teléfono.</translation>
         </message>
         <message>
@@ -7101,6 +7402,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>El servidor no acepta lo que envía este puesto: %1. Se queda aquí y se intenta de nuevo. Avise a quien administra el servidor.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <translation>
+                <numerusform>%Ln mensaje del teléfono no se puede leer aquí. Llame y pregunte qué se escribió. Si sigue así, haga que se guarden en el teléfono los datos del diario (Ajustes, Mis datos). Solo después borre allí el diario y vincule de nuevo el teléfono.</numerusform>
+                <numerusform>%Ln mensajes del teléfono no se pueden leer aquí. Llame y pregunte qué se escribió. Si sigue así, haga que se guarden en el teléfono los datos del diario (Ajustes, Mis datos). Solo después borre allí el diario y vincule de nuevo el teléfono.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln dato de esta evolución se escribió con un programa más nuevo y no se puede mostrar aquí. Actualice este puesto y llame hasta entonces.</numerusform>
+                <numerusform>%Ln datos de esta evolución se escribieron con un programa más nuevo y no se pueden mostrar aquí. Actualice este puesto y llame hasta entonces.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -7533,13 +7853,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Con esto usted pierde el derecho a dar funciones. Elíjala otra vez si es lo que quiere.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: desde ahora, %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, «%2» le quita el derecho a dar funciones. Solo otra persona que lo tenga puede devolverlo.</translation>
         </message>
     </context>
     <context>
@@ -7551,6 +7872,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Una función es una regla de la casa y no una cerradura: aquí las personas son nombres tras una misma frase de acceso. A quien no puede hacer algo se le dice quién puede. Asumir y llamar a una paciente, anotarlo y reabrir un hallazgo puede hacerlo cualquiera.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Dar esa función</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Conservar mi función</translation>
         </message>
     </context>
     <context>
@@ -7763,6 +8092,10 @@
             <source>Save the protocol in use</source>
             <translation>Guardar el protocolo en uso</translation>
         </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Ya hay un borrador y no se puede leer. Queda como está: este no se guarda.</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolFilePage</name>
@@ -7828,6 +8161,150 @@
         <message>
             <source>Show them</source>
             <translation>Mostrarlas</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Registrar la corrección</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Dejarlo así</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Teléfono para llamar al paciente</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Idioma del diario</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>Desde entonces lo muestran todos los puestos de la clínica. Al teléfono de la paciente no se le dice nada: allí el idioma lo elige ella.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Corregir nombre, número, idioma</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Lo escrito antes queda registrado</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>nombre hasta entonces: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>sin número hasta entonces</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>número hasta entonces: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>idioma hasta entonces: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>como ya estaba</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>alguien en otro puesto</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Corregido %1 por %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Dos puestos corrigieron esto sin saber uno del otro. Donde ambos cambiaron lo mismo, vale lo posterior. Pregunte a la paciente qué es lo correcto.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Corregir lo registrado de %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 lo corrigió mientras tanto: %2. Solo cambia lo que usted cambie aquí.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Corregido: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Mientras tanto se corrigió de nuevo: no se retiró nada.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 adelantó la visita, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 habló con ella, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 llamó y no la localizó, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Asumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 llamó y no la localizó, %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 adelantó la visita hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 habló con ella hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Asumido por %1 hace %2; nada anotado desde entonces</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Llamó ella, atendió %1, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
 </TS>

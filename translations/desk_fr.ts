@@ -555,6 +555,14 @@
                 <numerusform>Plus de %1 mL le long des fils %2 (pratique courante, sans source)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>sans adrénaline, la plus basse, car tout n’en contenait pas</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>au plus %1 µg d’adrénaline</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -605,14 +613,6 @@
             <translation>Carte du visage. Tracez les fils du point d’entrée à l’extrémité.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Annuler</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Rétablir</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Miroir</translation>
         </message>
@@ -652,8 +652,8 @@
             <translation>Prendre en charge</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Appelé</translation>
+            <source>Call</source>
+            <translation>Appeler</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,12 +679,24 @@
             <translation>Tout prendre en charge</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Tous appelés</translation>
+            <source>Call about all</source>
+            <translation>Appeler pour tout</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Aucune règle ni aucun signe d’alerte n’a demandé votre attention.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Noter un appel</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Elle a appelé, ou quelqu’un lui a parlé</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Appels notés dans le suivi</translation>
         </message>
     </context>
     <context>
@@ -1023,6 +1035,10 @@
             <source>Leave the demo</source>
             <translation>Quitter la démonstration</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sauvegarde et clés</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -1144,6 +1160,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1201,6 @@
             <translation>Aiguille ou canule</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Longueur</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Anesthésique le long du fil</translation>
         </message>
@@ -1196,10 +1215,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Fil %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1236,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Pourquoi il a été refait</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Introduit avec</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Longueur de l’aiguille ou de la canule</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Longueur du fil</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Adrénaline</translation>
         </message>
     </context>
     <context>
@@ -1612,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -1846,8 +1866,8 @@
             <translation>Fil</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volume</translation>
+            <source>Anaesthetic</source>
+            <translation>Anesthésique</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -1998,6 +2018,10 @@
             <source>right after the treatment</source>
             <translation>juste après le traitement</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>Le plan</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2035,6 +2059,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1 : plus</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>non précisé</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2259,103 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>Votre choix est conservé. Le dessin dit autre chose : %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Aiguille pointue</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Canule mousse</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Aiguille ou canule de %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>sans adrénaline</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>adrénaline au point d’entrée</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>adrénaline le long du trajet</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>adrénaline au point d’entrée et le long du trajet</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Prévu : %1. Posé : %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Non posé : %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Hors du plan : %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Déplacé : %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Différent du plan : %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Conforme au plan.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (%2 dans le plan)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Non posé.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Posé : fil %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Déplacé.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Différent du plan.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Fil prévu %1 : %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>Le plan</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, produit %2</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2394,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponnée au bicarbonate à 8,4 %</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Où il contenait de l’adrénaline, tous les fils à la fois</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2485,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 Ce que vous écrivez est gardé comme brouillon.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rétablir</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Vide tout sauf la personne ; peut être annulé.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2390,6 +2531,10 @@
         <message>
             <source>Register</source>
             <translation>Inscrire</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Commencé et non enregistré</translation>
         </message>
     </context>
     <context>
@@ -3419,8 +3564,8 @@
             <translation>Tous les téléphones ont donné des nouvelles depuis un jour ou guère plus, et ont confirmé ce qui leur a été envoyé.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Ce poste est revenu à une copie plus ancienne : un téléphone a reçu de lui plus que le poste lui-même ne contient. Ce qui a été écrit ici entre-temps doit être réécrit.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Ce poste travaille sur des données plus anciennes : un téléphone a reçu de lui davantage. Réécrivez ce qui a été écrit ici entre-temps.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3433,6 +3578,29 @@
         <message>
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
+        </message>
+        <message>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Ce poste travaille sur des données plus anciennes : un autre de vos postes a reçu de lui davantage. Ce qui est écrit ici maintenant n’arrive pas là-bas. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Un autre de vos postes dit qu’il travaille sur des données plus anciennes. Ce qui y est écrit maintenant n’arrive pas ici. Recopiez-le à la main. Ensuite, sur un poste qui a la clé racine, excluez l’autre sous « Postes » et ajoutez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Il s’agit de : %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Des messages des téléphones de ces patients ne peuvent pas être lus ici : %1. Appelez et demandez ce qui a été écrit. Si cela dure, faites enregistrer sur le téléphone les données du journal (Réglages, Mes données). Ensuite seulement, supprimez-y le journal et associez de nouveau le téléphone.</translation>
         </message>
     </context>
     <context>
@@ -3633,6 +3801,14 @@
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>Le hub refuse le téléphone perdu dès que le nouveau est confirmé, ou tout de suite si vous y mettez seulement fin. Ce qu’il n’a pas envoyé reste inconnu. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique.</translation>
         </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Stop : les nombres n’étaient pas les mêmes</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Quelqu’un d’autre a peut-être utilisé le code avant. Rien n’a été relié. Créez un nouveau code à l’abri des regards.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3680,9 +3856,9 @@
             <translation>Pas encore de note</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1 : %2, %3. %4. %5 Depuis %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1 : %2, %3. %4. %5 Depuis %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3784,12 +3960,7 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Pris en charge par %1, %2</translation>
-        </message>
-        <message>
-            <source>Untouched for %1</source>
+            <source>Nobody has acted for %1</source>
             <translation>Sans action depuis %1</translation>
         </message>
         <message numerus="yes">
@@ -3928,20 +4099,6 @@
             <translation>Ce fil était périmé le jour du traitement.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Prévu : %1. Maintenant : %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Différent du plan : %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Conforme au plan.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>Le code n’indique ni lot ni péremption : tapez-les ci-dessous.</translation>
         </message>
@@ -4003,6 +4160,45 @@
         <message>
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>Le code ne dit pas où finit le lot. Regardez l’emballage et choisissez ce qui y figure, ou tapez-le ci-dessous.</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>Non précisé</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Aucune</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>Au point d’entrée</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>Le long du trajet</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>Au point d’entrée et le long du trajet</translation>
+        </message>
+        <message>
+            <source>Nobody chosen yet</source>
+            <translation>Personne de choisi pour l’instant</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>Ce qui a été commencé ici ne peut pas être lu. Cela reste tel quel : ce que vous écrivez maintenant n’est pas gardé comme brouillon. %1</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>Rien n’a été tracé : le fil %1 s’y trouve déjà. Il est choisi maintenant.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>La solution contient maintenant de l’adrénaline à %1 : vérifiez-la sous « Anesthésique ».</translation>
         </message>
     </context>
     <context>
@@ -4382,8 +4578,8 @@
             <translation>Les fils plus forts demandent une aiguille plus grosse (G plus bas) : la différence peut tenir au fil.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>L’adrénaline masque les bleus précoces et n’est pas donnée aux patients qui saignent facilement ou ont une fragilité cardiaque.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>L’adrénaline masque les bleus précoces et n’est pas donnée aux patients qui saignent facilement ou ont une fragilité cardiaque. Les suivis dont les fils ne disent pas tous où il y en avait, comme ceux d’un programme plus ancien, ne sont pas comptés.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4646,8 +4842,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Données insuffisantes : une comparaison demande deux groupes, et tous les suivis sont dans un seul.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Données insuffisantes : une comparaison demande deux groupes, et tous les suivis que l’on peut classer sont dans un seul.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Données insuffisantes : une comparaison demande deux groupes, et aucun suivi ne dit auquel il appartient.</translation>
         </message>
         <message>
             <source>Time to settle</source>
@@ -4826,6 +5026,21 @@
         <message>
             <source>Treated</source>
             <translation>Traité le</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, produit non connu</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, produit %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Produit non connu : pour %1 d’entre eux. Ce peut être celui-ci, ils figurent donc aussi ici.</translation>
         </message>
     </context>
     <context>
@@ -5372,6 +5587,11 @@
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1 : %2 (avant : %3)</translation>
         </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Un brouillon gardé ne peut pas être lu. Il reste tel quel : ce que vous changez maintenant n’est pas gardé. %1</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5644,6 +5864,18 @@
             <source>Move the visit</source>
             <translation>Déplacer la visite</translation>
         </message>
+        <message>
+            <source>She called us</source>
+            <translation>Elle nous a appelés</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Rien n’est ouvert : l’appel est noté dans le suivi.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>Nous l’avons jointe</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5657,8 +5889,9 @@
             <translation>Aucun numéro enregistré</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>Pris en charge par %1, %2. Demandez avant d’appeler une seconde fois.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Demandez avant d’appeler une seconde fois.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5713,6 +5946,15 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Aucun téléphone n’a ce suivi : une visite avancée n’est que notée ici, et aucun téléphone ne l’affiche. Dites-lui le jour.</translation>
+        </message>
+        <message>
+            <source>She called us: %1</source>
+            <translation>Elle nous a appelés : %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Depuis que vous avez ouvert ceci, du nouveau est arrivé : %1</translation>
         </message>
     </context>
     <context>
@@ -6049,6 +6291,10 @@
             <source>None.</source>
             <translation>Néant.</translation>
         </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Appels notés dans le suivi</translation>
+        </message>
     </context>
     <context>
         <name>PlanBeside</name>
@@ -6242,6 +6488,14 @@
             <translation>Création d’un code de secours en cours.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Sur le papier : groupe %L1 sur %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Ce n’est pas ce groupe. Regardez encore le papier. S’il n’y est pas, montrez le code encore une fois.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Gardez le papier là où seule la clinique le trouve, pas à côté de cet ordinateur.</translation>
         </message>
@@ -6285,6 +6539,26 @@
                 <numerusform>%Ln anomalie trouvée. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La voici : %1</numerusform>
                 <numerusform>%Ln anomalies trouvées. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La première : %1</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Dernière sauvegarde de ce poste : %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Aucune sauvegarde de ce poste n&apos;a encore été faite.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk since %1.</source>
+            <translation>Aucune sauvegarde de ce poste depuis le %1.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si cet ordinateur tombe en panne, ce qui est écrit ici peut être perdu. Faites une sauvegarde et gardez-la ailleurs.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Si cet ordinateur tombe en panne, ce qui a été écrit ici depuis peut être perdu. Faites une sauvegarde et gardez-la ailleurs.</translation>
         </message>
     </context>
     <context>
@@ -6612,6 +6886,14 @@
             <comment>person, role</comment>
             <translation>Rôle de %1 : %2</translation>
         </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Nom, numéro ou langue du patient corrigé</translation>
+        </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Appel noté dans le suivi</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6755,6 +7037,10 @@
         <message>
             <source>photos</source>
             <translation>photos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>elle a appelé</translation>
         </message>
     </context>
     <context>
@@ -7034,6 +7320,21 @@
         </message>
     </context>
     <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Un groupe, pour être sûr que le papier est juste. Ensuite, le code n’est plus affiché.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Il est sur mon papier</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Le montrer encore une fois</translation>
+        </message>
+    </context>
+    <context>
         <name>IdleNotice</name>
         <message>
             <source>Stay open</source>
@@ -7050,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>Le téléphone a reçu de ce poste plus que le poste lui-même ne contient : le poste est une copie plus ancienne.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>Le téléphone a reçu de ce poste plus que le poste lui-même ne contient : le poste travaille sur des données plus anciennes.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>
@@ -7075,7 +7376,7 @@
             <translation>Le téléphone n’a pas confirmé ce qui lui a été envoyé, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
         </message>
         <message>
@@ -7101,6 +7402,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <translation>
+                <numerusform>%Ln message du téléphone ne peut pas être lu ici. Appelez et demandez ce qui a été écrit. Si cela dure, faites enregistrer sur le téléphone les données du journal (Réglages, Mes données). Ensuite seulement, supprimez-y le journal et associez de nouveau le téléphone.</numerusform>
+                <numerusform>%Ln messages du téléphone ne peuvent pas être lus ici. Appelez et demandez ce qui a été écrit. Si cela dure, faites enregistrer sur le téléphone les données du journal (Réglages, Mes données). Ensuite seulement, supprimez-y le journal et associez de nouveau le téléphone.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln élément de ce suivi a été écrit par un programme plus récent et ne peut pas être affiché ici. Mettez ce poste à jour, et appelez d’ici là.</numerusform>
+                <numerusform>%Ln éléments de ce suivi ont été écrits par un programme plus récent et ne peuvent pas être affichés ici. Mettez ce poste à jour, et appelez d’ici là.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -7533,13 +7853,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Vous perdez ainsi le droit de donner des rôles. Choisissez-le encore une fois si c’est bien ce que vous voulez.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1 : désormais %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, « %2 » vous retire le droit de donner des rôles. Seule une autre personne qui l&apos;a peut vous le rendre.</translation>
         </message>
     </context>
     <context>
@@ -7551,6 +7872,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Un rôle est une règle de la maison et non un verrou : ici, les personnes sont des noms derrière une même phrase secrète. Qui ne peut pas faire quelque chose apprend qui le peut. Prendre en charge et appeler une patiente, le noter et rouvrir un constat est ouvert à tout le monde.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Donner ce rôle</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Garder mon rôle</translation>
         </message>
     </context>
     <context>
@@ -7763,6 +8092,10 @@
             <source>Save the protocol in use</source>
             <translation>Enregistrer le protocole en vigueur</translation>
         </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Un brouillon existe déjà et ne peut pas être lu. Il reste tel quel : celui-ci n’est pas gardé.</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolFilePage</name>
@@ -7828,6 +8161,150 @@
         <message>
             <source>Show them</source>
             <translation>Les afficher</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Enregistrer la correction</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Laisser tel quel</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nom</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Numéro pour appeler le patient</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Langue du journal</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>Dès lors, tous les postes du cabinet l&apos;affichent. Le téléphone de la patiente n&apos;en apprend rien : elle y choisit la langue elle-même.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Corriger nom, numéro, langue</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Ce qui était écrit avant reste consigné</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>nom jusque-là : %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>pas de numéro jusque-là</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>numéro jusque-là : %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>langue jusque-là : %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>comme c&apos;était déjà</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>quelqu&apos;un à un autre poste</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Corrigé %1 par %2 : %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Deux postes ont corrigé ceci sans savoir l&apos;un de l&apos;autre. Là où les deux ont changé la même chose, la plus récente vaut. Demandez à la patiente ce qui est juste.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Corriger ce qui est consigné sur %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 a corrigé ceci entre-temps : %2. Seul change ce que vous changez ici.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Corrigé : %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Cela a été corrigé à nouveau entre-temps : rien n&apos;a été retiré.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 a avancé la visite, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 lui a parlé, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 a appelé sans la joindre, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Pris en charge par %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 a appelé sans la joindre, %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 a avancé la visite il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 lui a parlé il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Pris en charge par %1 il y a %2, rien de noté depuis</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Elle a appelé, %1 a répondu, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retiré par %1</translation>
         </message>
     </context>
 </TS>

@@ -555,6 +555,14 @@
                 <numerusform>Mais de %1 mL ao longo dos trajetos %2 (prática comum, sem fonte)</numerusform>
             </translation>
         </message>
+        <message>
+            <source>plain, the lower one, as not all of it had epinephrine</source>
+            <translation>sem epinefrina, o mais baixo, pois nem tudo tinha epinefrina</translation>
+        </message>
+        <message>
+            <source>at most %1 µg epinephrine</source>
+            <translation>no máximo %1 µg de epinefrina</translation>
+        </message>
     </context>
     <context>
         <name>DoseCard</name>
@@ -605,14 +613,6 @@
             <translation>Mapa facial. Desenhe os fios do ponto de entrada até o fim.</translation>
         </message>
         <message>
-            <source>Undo</source>
-            <translation>Desfazer</translation>
-        </message>
-        <message>
-            <source>Redo</source>
-            <translation>Refazer</translation>
-        </message>
-        <message>
             <source>Mirror</source>
             <translation>Espelhar</translation>
         </message>
@@ -652,8 +652,8 @@
             <translation>Assumir</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Ligação feita</translation>
+            <source>Call</source>
+            <translation>Ligar</translation>
         </message>
         <message>
             <source>Visit forward</source>
@@ -679,12 +679,24 @@
             <translation>Assumir todos</translation>
         </message>
         <message>
-            <source>Called about all</source>
-            <translation>Ligação feita: todos</translation>
+            <source>Call about all</source>
+            <translation>Ligar sobre todos</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
             <translation>Nenhuma regra ou sinal de alerta pediu atenção.</translation>
+        </message>
+        <message>
+            <source>Note a call</source>
+            <translation>Anotar uma ligação</translation>
+        </message>
+        <message>
+            <source>She rang, or somebody spoke with her</source>
+            <translation>Ela ligou, ou alguém falou com ela</translation>
+        </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Ligações anotadas no caso</translation>
         </message>
     </context>
     <context>
@@ -1023,6 +1035,10 @@
             <source>Leave the demo</source>
             <translation>Sair da demonstração</translation>
         </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Backup e chaves</translation>
+        </message>
     </context>
     <context>
         <name>MessagePanel</name>
@@ -1144,6 +1160,13 @@
         </message>
     </context>
     <context>
+        <name>PackField</name>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Código da embalagem: escaneie ou digite com os parênteses</translation>
+        </message>
+    </context>
+    <context>
         <name>PlacementFields</name>
         <message>
             <source>Side</source>
@@ -1178,10 +1201,6 @@
             <translation>Agulha ou cânula</translation>
         </message>
         <message>
-            <source>Length</source>
-            <translation>Comprimento</translation>
-        </message>
-        <message>
             <source>Anaesthetic along it</source>
             <translation>Anestésico no trajeto</translation>
         </message>
@@ -1196,10 +1215,6 @@
         <message>
             <source>Thread %L1</source>
             <translation>Fio %L1</translation>
-        </message>
-        <message>
-            <source>Code on the pack: scan it, or type it with its brackets</source>
-            <translation>Código da embalagem: escaneie ou digite com os parênteses</translation>
         </message>
         <message>
             <source>mL</source>
@@ -1221,6 +1236,22 @@
         <message>
             <source>Why it was redone</source>
             <translation>Por que foi refeito</translation>
+        </message>
+        <message>
+            <source>Brought in with</source>
+            <translation>Introduzido com</translation>
+        </message>
+        <message>
+            <source>Length of needle or cannula</source>
+            <translation>Comprimento da agulha ou cânula</translation>
+        </message>
+        <message>
+            <source>Length of thread</source>
+            <translation>Comprimento do fio</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinefrina</translation>
         </message>
     </context>
     <context>
@@ -1612,17 +1643,6 @@
         </message>
     </context>
     <context>
-        <name>QueueReason</name>
-        <message>
-            <source>%1 · %2 · %3</source>
-            <translation>%1 · %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2</source>
-            <translation>%1 · %2</translation>
-        </message>
-    </context>
-    <context>
         <name>QueueRowHead</name>
         <message>
             <source>since %1 · %2</source>
@@ -1846,8 +1866,8 @@
             <translation>Fio</translation>
         </message>
         <message>
-            <source>Volume</source>
-            <translation>Volume</translation>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
         </message>
         <message>
             <source>Local anaesthetic</source>
@@ -1998,6 +2018,10 @@
             <source>right after the treatment</source>
             <translation>logo após o tratamento</translation>
         </message>
+        <message>
+            <source>The plan</source>
+            <translation>O plano</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2035,6 +2059,10 @@
         <message>
             <source>%1: more</source>
             <translation>%1: mais</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>não informado</translation>
         </message>
     </context>
     <context>
@@ -2231,6 +2259,103 @@
             <source>What you chose stays. The drawing says otherwise: %1.</source>
             <translation>O que você escolheu fica. O desenho diz outra coisa: %1.</translation>
         </message>
+        <message>
+            <source>Sharp needle</source>
+            <translation>Agulha afiada</translation>
+        </message>
+        <message>
+            <source>Blunt cannula</source>
+            <translation>Cânula romba</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <comment>needle or cannula, its length</comment>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
+            <source>Needle or cannula of %1 mm</source>
+            <translation>Agulha ou cânula de %1 mm</translation>
+        </message>
+        <message>
+            <source>no epinephrine</source>
+            <translation>sem epinefrina</translation>
+        </message>
+        <message>
+            <source>epinephrine at the entry point</source>
+            <translation>epinefrina no ponto de entrada</translation>
+        </message>
+        <message>
+            <source>epinephrine along the track</source>
+            <translation>epinefrina no trajeto</translation>
+        </message>
+        <message>
+            <source>epinephrine at entry point and along the track</source>
+            <translation>epinefrina no ponto de entrada e no trajeto</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Placed: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Planejado: %1. Colocado: %2.</translation>
+        </message>
+        <message>
+            <source>Left out: %1.</source>
+            <comment>numbers of threads in the plan</comment>
+            <translation>Deixado de fora: %1.</translation>
+        </message>
+        <message>
+            <source>Not in the plan: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Fora do plano: %1.</translation>
+        </message>
+        <message>
+            <source>Moved: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Deslocado: %1.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Diferente do planejado: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Como planejado.</translation>
+        </message>
+        <message>
+            <source>%1 (in the plan %2)</source>
+            <comment>number of a thread, its number in the plan</comment>
+            <translation>%1 (no plano %2)</translation>
+        </message>
+        <message>
+            <source>Left out.</source>
+            <translation>Deixado de fora.</translation>
+        </message>
+        <message>
+            <source>Placed as thread %1.</source>
+            <translation>Colocado como fio %1.</translation>
+        </message>
+        <message>
+            <source>Moved.</source>
+            <translation>Deslocado.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned.</source>
+            <translation>Diferente do planejado.</translation>
+        </message>
+        <message>
+            <source>Planned thread %1: %2, %3. %4. %5. %6</source>
+            <comment>number, side, zone, ending, thread, what became of it</comment>
+            <translation>Fio planejado %1: %2, %3. %4. %5. %6</translation>
+        </message>
+        <message>
+            <source>The plan</source>
+            <translation>O plano</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product as on the pack</comment>
+            <translation>%1, produto %2</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2269,6 +2394,10 @@
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponada com bicarbonato a 8,4%</translation>
+        </message>
+        <message>
+            <source>Where it held epinephrine, all threads at once</source>
+            <translation>Onde havia epinefrina, todos os fios de uma vez</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2485,18 @@
             <source>%1 What you write is kept as a draft.</source>
             <translation>%1 O que você escrever fica guardado como rascunho.</translation>
         </message>
+        <message>
+            <source>Undo</source>
+            <translation>Desfazer</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Refazer</translation>
+        </message>
+        <message>
+            <source>Empties everything but the patient; can be undone.</source>
+            <translation>Esvazia tudo, menos a pessoa; pode ser desfeito.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -2390,6 +2531,10 @@
         <message>
             <source>Register</source>
             <translation>Cadastrar</translation>
+        </message>
+        <message>
+            <source>Begun and not recorded</source>
+            <translation>Começado e não registrado</translation>
         </message>
     </context>
     <context>
@@ -3419,8 +3564,8 @@
             <translation>Há notícias de todos os celulares no último dia ou pouco mais, e eles confirmaram o que lhes foi enviado.</translation>
         </message>
         <message>
-            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-            <translation>Esta estação voltou a uma cópia mais antiga: um celular tem mais dela do que a própria estação. O que foi escrito aqui nesse meio-tempo precisa ser escrito de novo.</translation>
+            <source>This desk runs on older data: a phone holds more from it. Write again what was written here in between.</source>
+            <translation>Esta estação trabalha com dados mais antigos: um celular tem mais dela. Escreva de novo o que foi escrito aqui nesse meio-tempo.</translation>
         </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
@@ -3433,6 +3578,29 @@
         <message>
             <source>The clock of this computer is about %1 slow: please set it.</source>
             <translation>O relógio deste computador está atrasado cerca de %1: acerte-o, por favor.</translation>
+        </message>
+        <message>
+            <source>This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Esta estação trabalha com dados mais antigos: outra de suas estações tem mais dela. O que é escrito aqui agora não chega lá. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
+        </message>
+        <message>
+            <source>Another desk of yours says that it runs on older data. What is written there now does not arrive here. Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.</source>
+            <translation>Outra de suas estações diz que trabalha com dados mais antigos. O que é escrito lá agora não chega aqui. Copie à mão. Depois, em uma estação que tenha a chave raiz, exclua a outra em “Estações” e adicione-a de novo.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>It is of: %1.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>É de: %1.</translation>
+        </message>
+        <message>
+            <source>Messages from these patients&apos; phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <comment>list of names, each with how many</comment>
+            <translation>Mensagens dos celulares destes pacientes não podem ser lidas aqui: %1. Ligue e pergunte o que foi escrito. Se continuar assim, peça que os dados do diário sejam salvos no celular (Ajustes, Os meus dados). Só depois apague ali o diário e vincule o celular de novo.</translation>
         </message>
     </context>
     <context>
@@ -3633,6 +3801,14 @@
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
             <translation>O servidor recusa o telefone perdido assim que o novo for confirmado, ou na hora se você apenas o encerrar. O que ele não enviou fica sem se saber. O novo telefone recebe o diário inteiro. As fotografias ficam na clínica.</translation>
         </message>
+        <message>
+            <source>Stop: the numbers were not the same</source>
+            <translation>Pare: os números não eram iguais</translation>
+        </message>
+        <message>
+            <source>Somebody else may have used the code first. Nothing was linked. Make a new code out of other people&apos;s sight.</source>
+            <translation>Outra pessoa pode ter usado o código antes. Nada foi vinculado. Crie um novo código, longe da vista de outros.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3680,9 +3856,9 @@
             <translation>Ainda sem anotação</translation>
         </message>
         <message>
-            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
-            <comment>urgency, name, day, title, reason, since, taken</comment>
-            <translation>%1: %2, %3. %4. %5 Desde %6. %7.</translation>
+            <source>%1: %2, %3. %4. %5 Since %6.</source>
+            <comment>urgency, name, day, title, reason, since</comment>
+            <translation>%1: %2, %3. %4. %5 Desde %6.</translation>
         </message>
         <message>
             <source>Not heard from: silence is not good news</source>
@@ -3784,12 +3960,7 @@
             </translation>
         </message>
         <message>
-            <source>Taken by %1, %2</source>
-            <comment>person, when</comment>
-            <translation>Assumido por %1, %2</translation>
-        </message>
-        <message>
-            <source>Untouched for %1</source>
+            <source>Nobody has acted for %1</source>
             <translation>Sem atendimento há %1</translation>
         </message>
         <message numerus="yes">
@@ -3928,20 +4099,6 @@
             <translation>Este fio estava vencido no dia do tratamento.</translation>
         </message>
         <message>
-            <source>Planned: %1. Now: %2.</source>
-            <comment>threads, threads</comment>
-            <translation>Planejado: %1. Agora: %2.</translation>
-        </message>
-        <message>
-            <source>Otherwise than planned: %1.</source>
-            <comment>numbers of threads</comment>
-            <translation>Diferente do planejado: %1.</translation>
-        </message>
-        <message>
-            <source>As planned.</source>
-            <translation>Como planejado.</translation>
-        </message>
-        <message>
             <source>The code names no lot and no expiry: type them below.</source>
             <translation>O código não indica lote nem validade: digite-os abaixo.</translation>
         </message>
@@ -4003,6 +4160,45 @@
         <message>
             <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
             <translation>O código não diz onde o lote termina. Olhe a embalagem e escolha o que está escrito nela, ou digite abaixo.</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>Não informado</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <translation>Nenhuma</translation>
+        </message>
+        <message>
+            <source>At the entry point</source>
+            <translation>No ponto de entrada</translation>
+        </message>
+        <message>
+            <source>Along the track</source>
+            <translation>No trajeto</translation>
+        </message>
+        <message>
+            <source>At entry point and along the track</source>
+            <translation>No ponto de entrada e no trajeto</translation>
+        </message>
+        <message>
+            <source>Nobody chosen yet</source>
+            <translation>Ninguém escolhido ainda</translation>
+        </message>
+        <message>
+            <source>What was begun here cannot be read. It stays as it is: what you write now is not kept as a draft. %1</source>
+            <comment>the reason</comment>
+            <translation>O que foi começado aqui não pode ser lido. Fica como está: o que você escrever agora não é guardado como rascunho. %1</translation>
+        </message>
+        <message>
+            <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
+            <comment>its number</comment>
+            <translation>Nada foi desenhado: o fio %1 já está ali. Ele está escolhido agora.</translation>
+        </message>
+        <message>
+            <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
+            <comment>dilution</comment>
+            <translation>A solução agora tem epinefrina %1: confira em “Anestésico”.</translation>
         </message>
     </context>
     <context>
@@ -4382,8 +4578,8 @@
             <translation>Fios mais fortes precisam de agulha mais grossa (G menor): a diferença pode vir do fio.</translation>
         </message>
         <message>
-            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
-            <translation>A epinefrina esconde o roxo inicial e é omitida em pacientes com tendência a sangrar ou coração fraco.</translation>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.</source>
+            <translation>A epinefrina esconde o roxo inicial e é omitida em pacientes com tendência a sangrar ou coração fraco. Os casos em que nem todos os fios dizem onde havia epinefrina, como os de um programa mais antigo, não são contados.</translation>
         </message>
         <message>
             <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
@@ -4646,8 +4842,12 @@
     <context>
         <name>ebbline::deskapp::PracticeBoard</name>
         <message>
-            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
-            <translation>Dados insuficientes: uma comparação precisa de dois grupos, e todos os casos pertencem a um.</translation>
+            <source>Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one.</source>
+            <translation>Dados insuficientes: uma comparação precisa de dois grupos, e todos os casos que se podem classificar pertencem a um.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and no course says to which it belongs.</source>
+            <translation>Dados insuficientes: uma comparação precisa de dois grupos, e nenhum caso diz a qual pertence.</translation>
         </message>
         <message>
             <source>Time to settle</source>
@@ -4826,6 +5026,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamento</translation>
+        </message>
+        <message>
+            <source>%1, product not known</source>
+            <comment>lot</comment>
+            <translation>%1, produto não conhecido</translation>
+        </message>
+        <message>
+            <source>%1, product %2</source>
+            <comment>lot, number of the product</comment>
+            <translation>%1, produto %2</translation>
+        </message>
+        <message>
+            <source>Product not known: %1 of them. It may be this one, so they stand here too.</source>
+            <comment>a number of courses</comment>
+            <translation>Produto não conhecido: em %1 deles. Pode ser este, por isso também constam aqui.</translation>
         </message>
     </context>
     <context>
@@ -5372,6 +5587,11 @@
             <comment>rule, threshold and details, the same before</comment>
             <translation>%1: %2 (antes %3)</translation>
         </message>
+        <message>
+            <source>A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1</source>
+            <comment>the reason</comment>
+            <translation>Um rascunho guardado não pode ser lido. Fica como está: o que você mudar agora não é guardado. %1</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5644,6 +5864,18 @@
             <source>Move the visit</source>
             <translation>Mudar a consulta</translation>
         </message>
+        <message>
+            <source>She called us</source>
+            <translation>Ela nos ligou</translation>
+        </message>
+        <message>
+            <source>Nothing is open: the call is noted on the course.</source>
+            <translation>Nada está aberto: a ligação é anotada no caso.</translation>
+        </message>
+        <message>
+            <source>We reached her</source>
+            <translation>Conseguimos falar com ela</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5657,8 +5889,9 @@
             <translation>Nenhum número registrado</translation>
         </message>
         <message>
-            <source>%1 took it, %2. Ask before you call twice.</source>
-            <translation>%1 assumiu, %2. Pergunte antes de ligar duas vezes.</translation>
+            <source>%1. Ask before you call twice.</source>
+            <comment>what somebody else did last</comment>
+            <translation>%1. Pergunte antes de ligar duas vezes.</translation>
         </message>
         <message>
             <source>Her diary is in %1.</source>
@@ -5713,6 +5946,15 @@
         <message>
             <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
             <translation>Nenhum celular tem este caso: uma consulta antecipada só é anotada aqui, e nenhum celular a mostra. Diga a ela o dia.</translation>
+        </message>
+        <message>
+            <source>She called us: %1</source>
+            <translation>Ela nos ligou: %1</translation>
+        </message>
+        <message>
+            <source>Since you opened this, something new came: %1</source>
+            <comment>titles of findings</comment>
+            <translation>Desde que você abriu isto, chegou algo novo: %1</translation>
         </message>
     </context>
     <context>
@@ -6049,6 +6291,10 @@
             <source>None.</source>
             <translation>Não há.</translation>
         </message>
+        <message>
+            <source>Calls noted on the course</source>
+            <translation>Ligações anotadas no caso</translation>
+        </message>
     </context>
     <context>
         <name>PlanBeside</name>
@@ -6242,6 +6488,14 @@
             <translation>Um código de recuperação está sendo criado.</translation>
         </message>
         <message>
+            <source>From the paper: group %L1 of %L2</source>
+            <translation>Do papel: grupo %L1 de %L2</translation>
+        </message>
+        <message>
+            <source>That is not this group. Look at the paper again. If it is not there, show the code once more.</source>
+            <translation>Não é esse grupo. Olhe o papel de novo. Se não estiver lá, mostre o código mais uma vez.</translation>
+        </message>
+        <message>
             <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
             <translation>Guarde o papel onde só a clínica o encontre, não ao lado deste computador.</translation>
         </message>
@@ -6285,6 +6539,26 @@
                 <numerusform>Foi encontrada %Ln falha. Não registre mais nada aqui, deixe este computador como está e restaure o último backup. É esta: %1</numerusform>
                 <numerusform>Foram encontradas %Ln falhas. Não registre mais nada aqui, deixe este computador como está e restaure o último backup. A primeira: %1</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Last backup of this desk: %1.</source>
+            <translation>Último backup desta estação: %1.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk was made yet.</source>
+            <translation>Ainda não foi feito nenhum backup desta estação.</translation>
+        </message>
+        <message>
+            <source>No backup of this desk since %1.</source>
+            <translation>Nenhum backup desta estação desde %1.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Se este computador falhar, pode perder-se o que está escrito aqui. Faça um backup e guarde-o em outro lugar.</translation>
+        </message>
+        <message>
+            <source>If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.</source>
+            <translation>Se este computador falhar, pode perder-se o que foi escrito aqui desde então. Faça um backup e guarde-o em outro lugar.</translation>
         </message>
     </context>
     <context>
@@ -6612,6 +6886,14 @@
             <comment>person, role</comment>
             <translation>Função de %1: %2</translation>
         </message>
+        <message>
+            <source>Patient&apos;s name, number or language corrected</source>
+            <translation>Nome, número ou idioma do paciente corrigido</translation>
+        </message>
+        <message>
+            <source>Call noted on the course</source>
+            <translation>Ligação anotada no caso</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6755,6 +7037,10 @@
         <message>
             <source>photos</source>
             <translation>fotos</translation>
+        </message>
+        <message>
+            <source>she rang</source>
+            <translation>ela ligou</translation>
         </message>
     </context>
     <context>
@@ -7034,6 +7320,21 @@
         </message>
     </context>
     <context>
+        <name>CodeBack</name>
+        <message>
+            <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+            <translation>Um grupo dele, para ter certeza de que o papel está certo. Depois disso o código não é mais mostrado.</translation>
+        </message>
+        <message>
+            <source>It is on my paper</source>
+            <translation>Está no meu papel</translation>
+        </message>
+        <message>
+            <source>Show it once more</source>
+            <translation>Mostrar mais uma vez</translation>
+        </message>
+    </context>
+    <context>
         <name>IdleNotice</name>
         <message>
             <source>Stay open</source>
@@ -7050,8 +7351,8 @@
     <context>
         <name>PhoneWords</name>
         <message>
-            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-            <translation>O celular tem mais desta estação do que a própria estação: a estação é uma cópia mais antiga.</translation>
+            <source>The phone holds more from this desk than the desk does: the desk runs on older data.</source>
+            <translation>O celular tem mais desta estação do que a própria estação: a estação trabalha com dados mais antigos.</translation>
         </message>
         <message>
             <source>The phone sent two different histories: call, and do not rely on its entries.</source>
@@ -7075,7 +7376,7 @@
             <translation>O celular não confirmou o que foi enviado a ele, %1.</translation>
         </message>
         <message>
-            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and link a phone again if need be.</source>
             <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
         </message>
         <message>
@@ -7101,6 +7402,25 @@
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
             <translation>O servidor não aceita o que esta estação envia: %1. Fica aqui e é tentado de novo. Avise quem administra o servidor.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a name, and how many</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) of the phone cannot be read here. Call and ask what was written. If it stays so, have the diary&apos;s data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again.</source>
+            <translation>
+                <numerusform>%Ln mensagem do celular não pode ser lida aqui. Ligue e pergunte o que foi escrito. Se continuar assim, peça que os dados do diário sejam salvos no celular (Ajustes, Os meus dados). Só depois apague ali o diário e vincule o celular de novo.</numerusform>
+                <numerusform>%Ln mensagens do celular não podem ser lidas aqui. Ligue e pergunte o que foi escrito. Se continuar assim, peça que os dados do diário sejam salvos no celular (Ajustes, Os meus dados). Só depois apague ali o diário e vincule o celular de novo.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thing(s) in this course were written by a newer program and cannot be shown here. Update this desk, and call until then.</source>
+            <translation>
+                <numerusform>%Ln item deste acompanhamento foi escrito por um programa mais novo e não pode ser mostrado aqui. Atualize esta estação e ligue até lá.</numerusform>
+                <numerusform>%Ln itens deste acompanhamento foram escritos por um programa mais novo e não podem ser mostrados aqui. Atualize esta estação e ligue até lá.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -7533,13 +7853,14 @@
     <context>
         <name>ebbline::deskapp::RoleBoard</name>
         <message>
-            <source>This takes the right to give roles from you. Choose it once more if you mean it.</source>
-            <translation>Com isto você perde o direito de dar funções. Escolha-a mais uma vez se é o que quer.</translation>
-        </message>
-        <message>
             <source>%1: %2 from now on.</source>
             <comment>person, role</comment>
             <translation>%1: a partir de agora, %2.</translation>
+        </message>
+        <message>
+            <source>%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.</source>
+            <comment>person, role</comment>
+            <translation>%1, “%2” tira de você o direito de dar funções. Só outra pessoa que o tenha pode devolvê-lo.</translation>
         </message>
     </context>
     <context>
@@ -7551,6 +7872,14 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Uma função é uma regra da casa e não uma fechadura: aqui as pessoas são nomes atrás de uma mesma frase secreta. Quem não pode fazer algo fica sabendo quem pode. Assumir e ligar para uma paciente, anotar isso e reabrir um achado é permitido a todos.</translation>
+        </message>
+        <message>
+            <source>Give that role</source>
+            <translation>Dar essa função</translation>
+        </message>
+        <message>
+            <source>Keep my role</source>
+            <translation>Manter a minha função</translation>
         </message>
     </context>
     <context>
@@ -7763,6 +8092,10 @@
             <source>Save the protocol in use</source>
             <translation>Salvar o protocolo em uso</translation>
         </message>
+        <message>
+            <source>A draft is there already, and cannot be read. It stays as it is: this one is not kept.</source>
+            <translation>Já existe um rascunho, e ele não pode ser lido. Fica como está: este não é guardado.</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolFilePage</name>
@@ -7828,6 +8161,150 @@
         <message>
             <source>Show them</source>
             <translation>Mostrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientPanel</name>
+        <message>
+            <source>Record the correction</source>
+            <translation>Registrar a correção</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Deixar assim</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nome</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Telefone para ligar para o paciente</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Idioma do diário</translation>
+        </message>
+        <message>
+            <source>Every desk of the clinic shows it from then on. The patient&apos;s phone is told nothing of it: she chooses the language there herself.</source>
+            <translation>A partir daí, todas as estações da clínica mostram isso. O celular da paciente não é avisado de nada: lá ela mesma escolhe o idioma.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PatientRecord</name>
+        <message>
+            <source>Correct name, number, language</source>
+            <translation>Corrigir nome, número, idioma</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>O que estava escrito antes continua registrado</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PatientEditor</name>
+        <message>
+            <source>name until then: %1</source>
+            <translation>nome até então: %1</translation>
+        </message>
+        <message>
+            <source>no number until then</source>
+            <translation>sem número até então</translation>
+        </message>
+        <message>
+            <source>number until then: %1</source>
+            <translation>número até então: %1</translation>
+        </message>
+        <message>
+            <source>language until then: %1</source>
+            <translation>idioma até então: %1</translation>
+        </message>
+        <message>
+            <source>as it was already</source>
+            <translation>como já estava</translation>
+        </message>
+        <message>
+            <source>somebody at another desk</source>
+            <translation>alguém em outra estação</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2: %3</source>
+            <comment>when, who, what held until then</comment>
+            <translation>Corrigido %1 por %2: %3</translation>
+        </message>
+        <message>
+            <source>Two desks corrected this without knowing of each other. Where both changed the same, the later one holds. Ask the patient what is right.</source>
+            <translation>Duas estações corrigiram isto sem saber uma da outra. Onde ambas mudaram a mesma coisa, vale a mais recente. Pergunte à paciente o que está certo.</translation>
+        </message>
+        <message>
+            <source>Correct what is on record of %1</source>
+            <translation>Corrigir o que está registrado sobre %1</translation>
+        </message>
+        <message>
+            <source>%1 corrected this meanwhile: %2. Only what you change here is changed.</source>
+            <comment>who, what held until then</comment>
+            <translation>%1 corrigiu isto enquanto isso: %2. Só muda o que você mudar aqui.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1</source>
+            <comment>name</comment>
+            <translation>Corrigido: %1</translation>
+        </message>
+        <message>
+            <source>It was corrected again meanwhile: nothing was taken back.</source>
+            <translation>Enquanto isso foi corrigido de novo: nada foi retirado.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LastAct</name>
+        <message>
+            <source>%1 brought the visit forward, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 antecipou a consulta, %2</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 falou com ela, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2</source>
+            <comment>person, when</comment>
+            <translation>%1 ligou e não a encontrou, %2</translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Assumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 called and did not reach her, %2, nothing noted since</source>
+            <comment>person, when</comment>
+            <translation>%1 ligou e não a encontrou, %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>%1 brought the visit forward %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 antecipou a consulta há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>%1 spoke with her %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>%1 falou com ela há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>Taken by %1 %2 ago, nothing noted since</source>
+            <comment>person, how long</comment>
+            <translation>Assumido por %1 há %2; nada anotado desde então</translation>
+        </message>
+        <message>
+            <source>She rang, and %1 answered, %2</source>
+            <comment>person, when</comment>
+            <translation>Ela ligou, %1 atendeu, %2</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
 </TS>

@@ -1049,6 +1049,18 @@
         <source>Nothing has been written yet.</source>
         <translation>لم يُكتب أي شيء بعد.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>أين توضع الصفحة</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>صفحة للطباعة (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>حفظه صفحةً للطباعة</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1391,6 +1403,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>ملف التقويم يحمل الأوقات فقط. يقول عند كل منها «تذكير من مفكرتك». كثير من التقاويم تنسخ ما فيها إلى خادم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>إذا تغيّرت خطتك أو زيارتك فأنشئ الملف من جديد. ما أخذه تقويمك من قبل يبقى فيه إلى أن تحذفه.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1999,6 +2016,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>عنوان العيادة لا يجيب. تحقق من أنك كتبت العنوان الذي تحت الرمز كتابةً صحيحة ومن أن لدى هذا الهاتف شبكة. تواصل اليوميات المحاولة.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>تحوي هذه المفكرة علاجًا، ولا تتسع إلا لواحد. افتح «بياناتي» في الإعدادات. احفظ هناك بياناتك واحذف المفكرة. ثم انضم من جديد.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2049,6 +2070,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>تحتاج عبارة المرور إلى هذا الهاتف أيضًا: فهو يحفظ النصف الآخر من المفتاح. إن فقده الهاتف، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>لم يُقرأ أحدث رمز لك من ورقتك. إن لم يكن عليها فأنشئ رمزًا جديدًا. إن فقد هذا الجهاز نصفه من المفتاح، فلا يفتح المفكرة إلا ذلك الرمز.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>يمكن لهذا الجهاز أن يحفظ نصف مفتاحك. وهو ينتظر حتى يُقرأ رمز من ورقتك. لذلك أنشئ رمزًا جديدًا.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>من ورقتك: المجموعة %1 من %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>ليست هذه هي المجموعة. انظر إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرض الرمز مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>رمز استرداد مفكرتي</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>يفتح المفكرة بعبارة مرور جديدة. احفظه حيث لا يجده غيرك.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>تم. اطبع الصفحة ثم احذف الملف: من يجده يستطيع فتح مفكرتك.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>تعذرت كتابة الملف هناك. اختر مكانًا آخر.</translation>
     </message>
     </context>
     <context>
@@ -2172,6 +2225,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>وستضيع أيضًا أي ملاحظة أو إجابة ما زالت تنتظر على هذا الهاتف.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>هل عولجت مرة أخرى؟ تتسع هذه المفكرة لعلاج واحد. احفظ بياناتك واحذف المفكرة ثم انضم من جديد.</translation>
     </message>
     </context>
     <context>
@@ -3104,6 +3162,21 @@
             <numerusform>بقي %Ln حرفًا.</numerusform>
             <numerusform>بقي %Ln حرف.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>مجموعة واحدة منه، للتأكد من صحة ما على الورقة. بعدها لا يظهر الرمز مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>إنه على ورقتي</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>عرضه مرة أخرى</translation>
     </message>
     </context>
 </TS>

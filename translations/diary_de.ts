@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Es wurde noch nichts geschrieben.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Wohin mit der Seite</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Eine Seite zum Drucken (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Als Seite zum Drucken speichern</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1379,6 +1391,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>Eine Datei für Ihren Kalender enthält nur die Zeiten. Bei jeder steht „Erinnerung aus Ihrem Tagebuch“. Viele Kalender kopieren, was sie enthalten, auf einen Server.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Wenn sich Ihr Plan oder Ihr Termin ändert, machen Sie die Datei neu. Was Ihr Kalender vorher übernommen hat, bleibt dort, bis Sie es löschen.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1987,6 +2004,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>Die Adresse der Praxis antwortet nicht. Prüfen Sie, ob Sie die Adresse unter dem Code richtig getippt haben und ob dieses Telefon Netz hat. Das Tagebuch versucht es weiter.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Dieses Tagebuch enthält schon eine Behandlung, und mehr als eine geht nicht. Öffnen Sie „Meine Daten“ in den Einstellungen. Sichern Sie dort Ihre Daten und löschen Sie das Tagebuch. Verbinden Sie sich dann neu.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2037,6 +2058,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Ihr neuester Code wurde nicht von Ihrem Papier zurückgelesen. Steht er dort nicht, erstellen Sie einen neuen. Verliert dieses Gerät seine Hälfte des Schlüssels, öffnet nur dieser Code das Tagebuch.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Dieses Gerät könnte die Hälfte Ihres Schlüssels aufbewahren. Es wartet, bis ein Code von Ihrem Papier zurückgelesen wurde. Erstellen Sie dafür einen neuen Code.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Von Ihrem Papier: Gruppe %1 von %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Das ist nicht diese Gruppe. Sehen Sie noch einmal auf Ihr Papier. Steht sie dort nicht, lassen Sie den Code noch einmal zeigen.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>Der Ersatz-Code für mein Tagebuch</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Er öffnet das Tagebuch mit einer neuen Passphrase. Bewahren Sie ihn dort auf, wo nur Sie ihn finden.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Fertig. Drucken Sie die Seite, und löschen Sie dann die Datei: Wer sie findet, kann Ihr Tagebuch öffnen.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Die Datei ließ sich dort nicht schreiben. Wählen Sie einen anderen Ort.</translation>
     </message>
     </context>
     <context>
@@ -2152,6 +2205,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Auch eine Nachricht oder Antwort, die noch auf diesem Telefon wartet, wäre verloren.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Noch einmal behandelt? Dieses Tagebuch enthält eine Behandlung. Sichern Sie Ihre Daten, löschen Sie das Tagebuch und verbinden Sie sich dann neu.</translation>
     </message>
     </context>
     <context>
@@ -3064,6 +3122,21 @@
             <numerusform>Noch %n Zeichen.</numerusform>
             <numerusform>Noch %n Zeichen.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Eine Gruppe davon, damit das Papier sicher stimmt. Danach wird der Code nicht mehr gezeigt.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Er steht auf meinem Papier</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Noch einmal zeigen</translation>
     </message>
     </context>
 </TS>

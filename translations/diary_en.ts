@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Nothing has been written yet.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Where to put the page</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>A page to print (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Save it as a page to print</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1379,6 +1391,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1987,6 +2004,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2037,6 +2058,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>From your paper: group %1 of %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>That is not this group. Look at your paper again. If it is not there, show the code once more.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>The recovery code of my diary</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>It opens the diary with a new passphrase. Keep it where only you find it.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Done. Print the page, then delete the file: whoever finds it can open your diary.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>The file could not be written there. Choose another place.</translation>
     </message>
     </context>
     <context>
@@ -2152,6 +2205,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>A note or an answer that still waits on this phone would be lost too.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</translation>
     </message>
     </context>
     <context>
@@ -3064,6 +3122,21 @@
             <numerusform>%n letter more.</numerusform>
             <numerusform>%n letters more.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>One group of it, to be sure that the paper is right. After that the code is not shown any more.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>It is on my paper</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Show it once more</translation>
     </message>
     </context>
 </TS>

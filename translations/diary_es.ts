@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Todavía no se ha escrito nada.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Dónde poner la página</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Una página para imprimir (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Guardarlo como página para imprimir</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1379,6 +1391,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>Un archivo para su calendario contiene solo las horas. En cada una dice «Recordatorio de su diario». Muchos calendarios copian lo que contienen a un servidor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Si cambia su plan o su visita, vuelva a crear el archivo. Lo que su calendario ya tomó sigue allí hasta que usted lo borre.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1987,6 +2004,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>La dirección de la clínica no responde. Compruebe que ha escrito bien la dirección que está debajo del código y que este teléfono tiene red. El diario sigue intentándolo.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Este diario ya tiene un tratamiento y solo puede tener uno. Abra «Mis datos» en los ajustes. Guarde allí sus datos y borre el diario. Luego únase de nuevo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2037,6 +2058,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Su código más nuevo no se leyó de su papel. Si no está ahí, haga uno nuevo. Si este dispositivo pierde su mitad de la clave, solo ese código abre el diario.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Este dispositivo podría guardar la mitad de su clave. Espera hasta que un código se haya leído de su papel. Para eso, haga un código nuevo.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>De su papel: grupo %1 de %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Ese no es el grupo. Mire su papel otra vez. Si no está ahí, muestre el código otra vez.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>El código de recuperación de mi diario</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Abre el diario con una frase de acceso nueva. Guárdelo donde solo usted lo encuentre.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Hecho. Imprima la página y luego borre el archivo: quien lo encuentre puede abrir su diario.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>El archivo no se pudo escribir ahí. Elija otro lugar.</translation>
     </message>
     </context>
     <context>
@@ -2152,6 +2205,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>También se perdería una nota o una respuesta que aún espere en este teléfono.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>¿Le han tratado otra vez? Este diario tiene un solo tratamiento. Guarde sus datos, borre el diario y luego únase de nuevo.</translation>
     </message>
     </context>
     <context>
@@ -3064,6 +3122,21 @@
             <numerusform>Falta %n letra.</numerusform>
             <numerusform>Faltan %n letras.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Un grupo de él, para estar seguros de que el papel está bien. Después el código ya no se muestra.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Está en mi papel</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrarlo otra vez</translation>
     </message>
     </context>
 </TS>

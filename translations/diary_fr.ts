@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Rien n’a encore été écrit.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Où mettre la page</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Une page à imprimer (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>L’enregistrer comme page à imprimer</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1379,6 +1391,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>Un fichier pour votre calendrier ne contient que les heures. Il dit « Rappel de votre journal » à chacune. Beaucoup de calendriers copient leur contenu sur un serveur.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Si votre plan ou votre visite change, refaites le fichier. Ce que votre calendrier a déjà pris y reste jusqu’à ce que vous le supprimiez.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1987,6 +2004,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>L&apos;adresse de la clinique ne répond pas. Vérifiez que vous avez bien tapé l&apos;adresse sous le code et que ce téléphone a du réseau. Le journal continue d&apos;essayer.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Ce journal contient déjà un traitement et ne peut en contenir qu'un. Ouvrez « Mes données » dans les réglages. Enregistrez-y vos données et effacez le journal. Puis rejoignez de nouveau la clinique.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2037,6 +2058,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>Votre dernier code n’a pas été relu sur votre papier. S’il n’y est pas, faites-en un nouveau. Si cet appareil perd sa moitié de la clé, seul ce code ouvre le journal.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Cet appareil pourrait garder la moitié de votre clé. Il attend qu’un code ait été relu sur votre papier. Pour cela, faites un nouveau code.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Sur votre papier : groupe %1 sur %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Ce n’est pas ce groupe. Regardez encore votre papier. S’il n’y est pas, montrez le code encore une fois.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>Le code de secours de mon journal</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Il ouvre le journal avec une nouvelle phrase secrète. Gardez-le où vous seul le trouvez.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Terminé. Imprimez la page, puis supprimez le fichier : qui le trouve peut ouvrir votre journal.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Le fichier n'a pas pu être écrit à cet endroit. Choisissez-en un autre.</translation>
     </message>
     </context>
     <context>
@@ -2152,6 +2205,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Un message ou une réponse qui attend encore sur ce téléphone serait perdu aussi.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Encore un traitement ? Ce journal n'en contient qu'un. Enregistrez vos données, supprimez le journal, puis rejoignez de nouveau la clinique.</translation>
     </message>
     </context>
     <context>
@@ -3064,6 +3122,21 @@
             <numerusform>Encore %n lettre.</numerusform>
             <numerusform>Encore %n lettres.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Un groupe, pour être sûr que le papier est juste. Ensuite, le code n’est plus affiché.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Il est sur mon papier</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Le montrer encore une fois</translation>
     </message>
     </context>
 </TS>

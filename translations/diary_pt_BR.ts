@@ -1037,6 +1037,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Nada foi gravado ainda.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Onde pôr a página</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Uma página para imprimir (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Salvar como página para imprimir</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1379,6 +1391,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>Um arquivo para o seu calendário guarda só as horas. Em cada uma está “Lembrete do seu diário”. Muitos calendários copiam o que guardam para um servidor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Se o seu plano ou a sua consulta mudar, faça o arquivo de novo. O que o seu calendário já recebeu fica lá até você apagar.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1987,6 +2004,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>O endereço da clínica não responde. Veja se digitou certo o endereço que está abaixo do código e se este celular tem rede. O diário continua tentando.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Este diário já tem um tratamento e só pode ter um. Abra “Os meus dados” nos ajustes. Salve ali os seus dados e apague o diário. Depois entre de novo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2037,6 +2058,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>A sua frase secreta precisa também deste celular: ele guarda a outra metade da chave. Se o celular a perder, só o código de recuperação abre o diário.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>O seu código mais novo não foi lido do seu papel. Se não está lá, faça um novo. Se este aparelho perder a metade dele da chave, só esse código abre o diário.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Este aparelho poderia guardar metade da sua chave. Ele espera até que um código tenha sido lido do seu papel. Para isso, faça um código novo.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Do seu papel: grupo %1 de %2</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Não é esse grupo. Olhe o seu papel de novo. Se não estiver lá, mostre o código mais uma vez.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>O código de recuperação do meu diário</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Ele abre o diário com uma nova frase secreta. Guarde-o onde só você o ache.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Pronto. Imprima a página e depois apague o arquivo: quem o achar pode abrir o seu diário.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Não foi possível gravar o arquivo ali. Escolha outro lugar.</translation>
     </message>
     </context>
     <context>
@@ -2152,6 +2205,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Um recado ou uma resposta que ainda espera neste celular também se perderia.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Fez outro tratamento? Este diário tem um só tratamento. Salve os seus dados, apague o diário e depois entre de novo.</translation>
     </message>
     </context>
     <context>
@@ -3064,6 +3122,21 @@
             <numerusform>Falta %n letra.</numerusform>
             <numerusform>Faltam %n letras.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Um grupo dele, para ter certeza de que o papel está certo. Depois disso o código não é mais mostrado.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Está no meu papel</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrar mais uma vez</translation>
     </message>
     </context>
 </TS>

@@ -1034,6 +1034,18 @@
         <source>Nothing has been written yet.</source>
         <translation>Henüz hiçbir şey yazılmadı.</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>Sayfa nereye konsun</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>Yazdırılacak sayfa (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>Yazdırılacak sayfa olarak kaydet</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1376,6 +1388,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>Takviminiz için dosyada yalnız saatler olur. Her birinde “Günlüğünüzden hatırlatma” yazar. Birçok takvim içindekileri bir sunucuya kopyalar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>Planınız veya kontrolünüz değişirse dosyayı yeniden yapın. Takviminizin daha önce aldıkları siz silene kadar orada kalır.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1984,6 +2001,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>Kliniğin adresi yanıt vermiyor. Kodun altındaki adresi doğru yazdığınızı ve bu telefonun ağı olduğunu kontrol edin. Günlük denemeyi sürdürüyor.</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>Bu günlükte zaten bir tedavi var ve yalnızca bir tane olabilir. Ayarlarda “Verilerim”i açın. Verilerinizi orada kaydedin ve günlüğü silin. Sonra yeniden katılın.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2034,6 +2055,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>En yeni kodunuz kâğıdınızdan geri okunmadı. Kâğıtta yoksa yenisini oluşturun. Bu cihaz anahtarın kendisindeki yarısını kaybederse günlüğü yalnız o kod açar.</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>Bu cihaz anahtarınızın yarısını saklayabilir. Bunun için kâğıdınızdan bir kodun geri okunmasını bekliyor. Bunu yapmak için yeni bir kod oluşturun.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>Kâğıdınızdan: %2 gruptan %1. grup</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>Bu, istenen grup değil. Kâğıdınıza yeniden bakın. Orada yoksa kodu bir kez daha gösterin.</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>Günlüğümün kurtarma kodu</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>Günlüğü yeni bir parola sözüyle açar. Yalnız sizin bulacağınız yerde saklayın.</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>Tamam. Sayfayı yazdırın, sonra dosyayı silin: bulan kişi günlüğünüzü açabilir.</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Dosya oraya yazılamadı. Başka bir yer seçin.</translation>
     </message>
     </context>
     <context>
@@ -2147,6 +2200,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>Bu telefonda hâlâ bekleyen bir not ya da yanıt da kaybolur.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>Yeniden tedavi mi oldunuz? Bu günlük tek bir tedavi içerir. Verilerinizi kaydedin, günlüğü silin, sonra yeniden katılın.</translation>
     </message>
     </context>
     <context>
@@ -3054,6 +3112,21 @@
         <translation>
             <numerusform>%n harf daha.</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>Kâğıttakinin doğru olduğundan emin olmak için bir grup. Ondan sonra kod artık gösterilmez.</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>Kâğıdımda yazıyor</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Bir kez daha göster</translation>
     </message>
     </context>
 </TS>

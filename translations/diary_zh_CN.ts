@@ -1034,6 +1034,18 @@
         <source>Nothing has been written yet.</source>
         <translation>还没有写入任何内容。</translation>
     </message>
+    <message>
+        <source>Where to put the page</source>
+        <translation>把页面放在哪里</translation>
+    </message>
+    <message>
+        <source>A page to print (*.pdf)</source>
+        <translation>可打印的页面 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save it as a page to print</source>
+        <translation>保存为可打印的页面</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1376,6 +1388,11 @@
         <location filename="../app/diary/RemindersPage.qml" line="88"/>
         <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
         <translation>日历文件里只有时间。每个时间只写着“日记提醒”。许多日历会把内容复制到服务器上。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.</source>
+        <translation>计划或复诊时间有变时，请重新制作文件。日历之前收下的内容会留在那里，直到您删除。</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="93"/>
@@ -1984,6 +2001,10 @@
         <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
         <translation>诊所的地址没有回应。请检查代码下面的地址有没有输错，以及这部手机有没有网络。日记会继续尝试。</translation>
     </message>
+    <message>
+        <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
+        <translation>这本日记里已有一次治疗，也只能有一次。请在设置中打开“我的数据”。在那里保存您的数据，然后删除日记，再重新加入。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2034,6 +2055,38 @@
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>您的口令还需要这部手机：另一半密钥由它保存。如果手机丢失了那一半，只有恢复代码能打开日记。</translation>
+    </message>
+    <message>
+        <source>Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.</source>
+        <translation>您最新的恢复码还没有照着纸读回过。如果纸上没有，请重新生成一个。如果本设备丢失了它那一半密钥，只有这个恢复码能打开日记。</translation>
+    </message>
+    <message>
+        <source>This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.</source>
+        <translation>本设备可以保存您密钥的一半。要等到您照着纸读回一个恢复码之后才会保存。为此，请重新生成一个恢复码。</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 of %2</source>
+        <translation>您纸上的第%1组，共%2组</translation>
+    </message>
+    <message>
+        <source>That is not this group. Look at your paper again. If it is not there, show the code once more.</source>
+        <translation>这不是所问的一组。请再看一遍纸。如果纸上没有，请再显示一次代码。</translation>
+    </message>
+    <message>
+        <source>The recovery code of my diary</source>
+        <translation>我的日记的恢复代码</translation>
+    </message>
+    <message>
+        <source>It opens the diary with a new passphrase. Keep it where only you find it.</source>
+        <translation>它可用新的口令打开日记。请放在只有您能找到的地方。</translation>
+    </message>
+    <message>
+        <source>Done. Print the page, then delete the file: whoever finds it can open your diary.</source>
+        <translation>完成。请打印页面，然后删除文件：谁找到它，谁就能打开您的日记。</translation>
+    </message>
+    <message>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>文件无法写在那里。请选别的地方。</translation>
     </message>
     </context>
     <context>
@@ -2147,6 +2200,11 @@
     <message>
         <source>A note or an answer that still waits on this phone would be lost too.</source>
         <translation>还在这部手机上等待发送的留言或回答也会丢失。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="57"/>
+        <source>Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.</source>
+        <translation>又做了一次治疗？这本日记只能有一次治疗。请保存您的数据，删除日记，再重新加入。</translation>
     </message>
     </context>
     <context>
@@ -3054,6 +3112,21 @@
         <translation>
             <numerusform>还差 %n 个字符。</numerusform>
         </translation>
+    </message>
+    </context>
+    <context>
+        <name>CodeBack</name>
+    <message>
+        <source>One group of it, to be sure that the paper is right. After that the code is not shown any more.</source>
+        <translation>请输入其中一组，以确认纸上写得正确。之后代码不再显示。</translation>
+    </message>
+    <message>
+        <source>It is on my paper</source>
+        <translation>我的纸上有</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>再显示一次</translation>
     </message>
     </context>
 </TS>

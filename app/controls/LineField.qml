@@ -87,15 +87,13 @@ Item {
             }
         }
     }
-    Words {
+    Told {
         id: wrong
 
         y: input.y + input.height + Theme.gapHair
         width: root.width
-        visible: root.problem.length > 0
         text: root.problem
         small: true
-        color: Theme.callNow
-        Accessible.role: Accessible.AlertMessage
+        alarm: true
     }
 }

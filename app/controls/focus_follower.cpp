@@ -12,6 +12,7 @@ FocusFollower::FocusFollower(QQuickItem* parent) : QQuickItem(parent)
     connect(this, &QQuickItem::windowChanged, this, [this](QQuickWindow* window) {
         if (window != nullptr) {
             connect(window, &QQuickWindow::activeFocusItemChanged, this, [this] {
+                listen();
                 follow();
                 m_unsettled = true;
             });
@@ -19,6 +20,7 @@ FocusFollower::FocusFollower(QQuickItem* parent) : QQuickItem(parent)
             connect(window, &QQuickWindow::frameSwapped, this, [this] {
                 if (std::exchange(m_unsettled, false)) {
                     follow();
+                    m_told = false;
                 }
             });
         }
@@ -40,6 +42,40 @@ void FocusFollower::setArea(QQuickItem* area)
     Q_EMIT areaChanged();
 }
 
+void FocusFollower::setAlert(QQuickItem* alert)
+{
+    if (alert == m_alert) {
+        return;
+    }
+    if (m_alert) {
+        m_alert->disconnect(this);
+    }
+    m_alert = alert;
+    if (m_alert) {
+        // Its place and its height are known after a frame.
+        connect(m_alert, &QQuickItem::visibleChanged, this, [this] { m_told = m_unsettled = m_alert->isVisible(); });
+    }
+    Q_EMIT alertChanged();
+}
+
+void FocusFollower::listen()
+{
+    if (m_heard) {
+        disconnect(m_heard, nullptr, this, SLOT(typed()));
+    }
+    m_heard = window() != nullptr ? window()->activeFocusItem() : nullptr;
+    if (m_heard && m_heard->metaObject()->indexOfSignal("cursorRectangleChanged()") >= 0) {
+        connect(m_heard, SIGNAL(cursorRectangleChanged()), this, SLOT(typed()));
+    }
+}
+
+void FocusFollower::typed()
+{
+    // A new line gives its field more room only with the next frame.
+    m_unsettled = true;
+    follow();
+}
+
 void FocusFollower::follow()
 {
     auto* focused = window() != nullptr ? window()->activeFocusItem() : nullptr;
@@ -50,8 +86,20 @@ void FocusFollower::follow()
     if (content == nullptr || !content->isAncestorOf(focused)) {
         return;
     }
-    const double top = focused->mapToItem(content, QPointF(0, 0)).y() - m_margin;
-    const double bottom = top + focused->height() + 2 * m_margin;
+    const double room = m_area->height() - 2 * m_margin;
+    const auto whole = QRectF(0, 0, focused->width(), focused->height());
+    const auto line = focused->property("cursorRectangle").toRectF();
+    auto box = focused->mapRectToItem(content, focused->height() > room && line.isValid() ? line : whole);
+    if (m_alert && m_alert->isVisible()) {
+        const auto words = m_alert->mapRectToItem(content, QRectF(0, 0, m_alert->width(), m_alert->height()));
+        if ((box | words).height() <= room) {
+            box |= words;
+        } else if (m_told) {
+            box = words;
+        }
+    }
+    const double top = box.top() - m_margin;
+    const double bottom = box.bottom() + m_margin;
     const double now = m_area->property("contentY").toDouble();
     const double furthest = std::max(0.0, m_area->property("contentHeight").toDouble() - m_area->height());
     double next = now;

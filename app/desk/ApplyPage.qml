@@ -18,14 +18,11 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
-    Words {
-        visible: root.board.problem.length > 0
+    Told {
         text: root.board.problem
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
     LineField {
         id: code

@@ -50,11 +50,8 @@ ColumnLayout {
         part: 0
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.bands.outcome.length > 0
+    Told {
         text: root.bands.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Words {

@@ -20,9 +20,15 @@ PanelFrame {
     acts: [
         ActButton {
             objectName: "reached"
-            text: qsTr("Spoke with her")
+            text: root.call.reasons.length > 0 ? qsTr("Spoke with her") : qsTr("We reached her")
             primary: true
             onClicked: root.call.reached()
+        },
+        ActButton {
+            objectName: "sheRang"
+            text: qsTr("She called us")
+            visible: root.call.reasons.length === 0
+            onClicked: root.call.sheRang()
         },
         ActButton {
             text: qsTr("Not reached")
@@ -53,17 +59,26 @@ PanelFrame {
         font.pixelSize: Theme.textDisplay
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.call.others.length > 0
+    Told {
         text: root.call.others
-        strong: true
-        color: Theme.callNow
-        Accessible.role: Accessible.AlertMessage
+        alarm: true
+        Layout.fillWidth: true
+    }
+    Told {
+        objectName: "arrived"
+        text: root.call.arrived
+        alarm: true
         Layout.fillWidth: true
     }
     Words {
         visible: root.call.language.length > 0
         text: root.call.language
+        soft: true
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.call.reasons.length === 0 && root.call.arrived.length === 0
+        text: qsTr("Nothing is open: the call is noted on the course.")
         soft: true
         Layout.fillWidth: true
     }
@@ -105,6 +120,7 @@ PanelFrame {
         Layout.topMargin: Theme.gapSmall
     }
     Heading {
+        visible: root.call.reasons.length > 0
         level: 2
         text: qsTr("Why")
         topPadding: Theme.gapSmall

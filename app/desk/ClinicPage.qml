@@ -116,12 +116,9 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
-    Words {
-        visible: root.barred.length > 0
+    Told {
         text: root.barred
-        strong: true
-        color: Theme.callNow
-        Accessible.role: Accessible.AlertMessage
+        alarm: true
         Layout.fillWidth: true
     }
     StepFields {

@@ -26,13 +26,10 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.intake.problem.length > 0 ? root.intake.problem : root.choosing ? root.intake.full : ""
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Choice {
         visible: root.open || root.looking

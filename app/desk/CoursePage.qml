@@ -50,6 +50,13 @@ PageFrame {
     ]
 
     Shortcut { sequences: [StandardKey.Print]; onActivated: root.course.print() }
+    PatientRecord {
+        editor: root.program.patient
+        patient: root.course.patientKey
+        correction: root.course.corrections[0] ?? ""
+        crossed: root.course.crossed
+        Layout.fillWidth: true
+    }
     Words {
         text: root.course.facts
         soft: true
@@ -73,11 +80,8 @@ PageFrame {
         text: root.course.forecast
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.course.outcome.length > 0
+    Told {
         text: root.course.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     NewEntriesBar {

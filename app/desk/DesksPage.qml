@@ -20,13 +20,10 @@ PageFrame {
         }
     ]
 
-    Words {
-        visible: root.board.outcome.length > 0
+    Told {
         text: root.board.outcome
-        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
     Repeater {
         model: root.board.desks

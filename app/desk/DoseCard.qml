@@ -30,22 +30,17 @@ Card {
             text: qsTr("Lidocaine so far")
             Layout.fillWidth: true
         }
-        Words {
+        Told {
             visible: root.over
             text: root.ready ? root.editor.doseWarning : ""
-            strong: true
             color: Theme.emergency
             font.pixelSize: Theme.textLarge
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         }
-        Words {
-            visible: text.length > 0
+        Told {
             text: root.ready ? root.editor.doseProblem : ""
-            strong: true
-            color: Theme.callNow
+            alarm: true
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         }
         Words {
             visible: text.length > 0
@@ -98,8 +93,9 @@ Card {
         }
         Words {
             visible: text.length > 0
+            objectName: "trackNote"
             text: root.ready ? root.editor.doseTracks : ""
-            color: Theme.callNow
+            soft: true
             Layout.fillWidth: true
         }
         Words {

@@ -61,12 +61,16 @@ ColumnLayout {
         spacing: Theme.gapHair
         Layout.fillWidth: true
 
-        ActButton { text: qsTr("Undo"); quiet: true; enabled: root.ready && root.editor.canUndo; onClicked: root.editor.undo() }
-        ActButton { text: qsTr("Redo"); quiet: true; enabled: root.ready && root.editor.canRedo; onClicked: root.editor.redo() }
         ActButton { text: qsTr("Mirror"); quiet: true; hint: qsTr("the chosen thread, to the other side"); enabled: root.ready && root.editor.selected > 0; onClicked: root.editor.mirrorSelected() }
         ActButton { text: qsTr("Mirror all"); quiet: true; enabled: root.ready && root.editor.placements.count > 0; onClicked: root.editor.mirrorAll() }
         ActButton { text: qsTr("Duplicate"); quiet: true; enabled: root.ready && root.editor.selected > 0; onClicked: root.editor.duplicateSelected() }
         ActButton { text: qsTr("Remove"); quiet: true; enabled: root.ready && root.editor.selected > 0; onClicked: root.editor.removeSelected() }
+    }
+    Told {
+        objectName: "mirrorSaid"
+        text: root.ready ? root.editor.mirrorSaid : ""
+        strong: false
+        Layout.fillWidth: true
     }
     Words {
         text: qsTr("Hatched: the zone that moves with speech and chewing, and the notch of the jaw. Common practice, no source.")
@@ -74,7 +78,4 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-
-    Shortcut { sequences: [StandardKey.Undo]; onActivated: root.editor.undo() }
-    Shortcut { sequences: [StandardKey.Redo]; onActivated: root.editor.redo() }
 }

@@ -37,14 +37,12 @@ Column {
         width: root.width
         spacing: Theme.gapSmall
 
-        Words {
+        Told {
             width: Math.min(implicitWidth, root.width)
             height: Math.max(implicitHeight, Theme.target)
             text: root.queue.hiddenUrgent
-            strong: true
-            color: Theme.callNow
+            alarm: true
             verticalAlignment: Text.AlignVCenter
-            Accessible.role: Accessible.AlertMessage
         }
         ActButton {
             objectName: "showAll"

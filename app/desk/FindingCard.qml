@@ -90,7 +90,7 @@ Card {
 
             ActButton { visible: root.row.open; text: qsTr("Seen"); quiet: true; hint: root.row.title; onClicked: root.seen() }
             ActButton { visible: root.row.open; text: qsTr("Take"); quiet: true; hint: root.row.title; onClicked: root.taken() }
-            ActButton { visible: root.row.open; text: qsTr("Called"); quiet: true; hint: root.row.title; onClicked: root.called() }
+            ActButton { visible: root.row.open; text: qsTr("Call"); quiet: true; hint: root.row.title; onClicked: root.called() }
             ActButton { visible: root.row.open; text: qsTr("Visit forward"); quiet: true; hint: root.row.title; onClicked: root.forward() }
             ActButton { visible: root.row.open; text: qsTr("Close"); hint: root.row.title; barred: root.closingBarred; onClicked: root.closing() }
             ActButton { visible: !root.row.open; text: qsTr("Reopen"); quiet: true; hint: root.row.title; onClicked: root.reopened() }

@@ -19,6 +19,13 @@ ColumnLayout {
         text: qsTr("Findings")
         Layout.fillWidth: true
     }
+    ActButton {
+        objectName: "noteCall"
+        visible: root.course.openFindings === 0
+        text: qsTr("Note a call")
+        hint: qsTr("She rang, or somebody spoke with her")
+        onClicked: root.call.start(root.course.key)
+    }
     Flow {
         visible: root.course.openFindings > 1
         spacing: Theme.gapHair
@@ -29,9 +36,9 @@ ColumnLayout {
             onClicked: root.course.takeAll()
         }
         ActButton {
-            text: qsTr("Called about all")
+            text: qsTr("Call about all")
             quiet: true
-            onClicked: root.course.calledAll()
+            onClicked: root.call.start(root.course.key)
         }
     }
     Words {
@@ -54,10 +61,26 @@ ColumnLayout {
             onEntryWanted: root.course.light(row.entryKey)
             onSeen: root.course.see(row.key)
             onTaken: root.course.take(row.key)
-            onCalled: root.course.called(row.key)
+            onCalled: root.call.start(root.course.key, row.key)
             onForward: root.call.startVisit(root.course.key, row.key)
             onClosing: root.course.startClosing(row.key)
             onReopened: root.course.reopen(row.key)
+            Layout.fillWidth: true
+        }
+    }
+    Heading {
+        visible: root.course.calls.length > 0
+        level: 2
+        text: qsTr("Calls noted on the course")
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.course.calls
+
+        Words {
+            required property string modelData
+
+            text: "· " + modelData
             Layout.fillWidth: true
         }
     }

@@ -10,7 +10,9 @@ PageFrame {
 
     required property DeskProgram program
     readonly property KeepBoard board: root.program.keep
-    readonly property bool showing: root.board.code.length > 0
+    readonly property bool asking: root.board.asking
+    readonly property bool showing: root.board.code.length > 0 && !root.asking
+    readonly property bool resting: !root.showing && !root.asking
     readonly property bool mayAct: !root.board.busy && proof.field.text.length > 0
 
     title: qsTr("Backup and keys")
@@ -22,30 +24,22 @@ PageFrame {
         }
     ]
 
-    Words {
+    Told {
         visible: root.board.busy
         text: root.board.doing
-        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: root.board.outcome.length > 0
+    Told {
         text: root.board.outcome
-        strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: root.board.problem.length > 0
+    Told {
         text: root.board.problem
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
-        Accessible.role: Accessible.AlertMessage
     }
     ColumnLayout {
         visible: root.showing
@@ -68,14 +62,23 @@ PageFrame {
         ActButton {
             text: qsTr("It is written down")
             primary: true
-            onClicked: root.board.hideCode()
+            onClicked: root.board.askBack()
         }
+    }
+    CodeBack {
+        visible: root.asking
+        asked: root.board.askedText
+        problem: root.board.askedProblem
+        onReadBack: typed => root.board.readBack(typed)
+        onShowAgain: root.board.showCode()
+        Layout.fillWidth: true
+        Layout.maximumWidth: 30 * Theme.textBody
     }
     LineField {
         id: proof
 
         objectName: "proof"
-        visible: !root.showing
+        visible: root.resting
         label: qsTr("Passphrase of this desk, for each of these")
         secret: true
         Layout.fillWidth: true
@@ -88,8 +91,23 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
-    KeepAct {
+    Words {
+        objectName: "lastBackup"
         visible: !root.showing
+        text: root.board.lastBackup
+        strong: root.board.overdue.length > 0
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    Words {
+        objectName: "overdueWhy"
+        visible: text.length > 0 && !root.showing
+        text: root.board.overdueWhy
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    KeepAct {
+        visible: root.resting
         title: qsTr("Backup")
         barred: root.program.roles.keeping
         text: qsTr("One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.")
@@ -99,7 +117,7 @@ PageFrame {
         onActed: root.board.backUp(proof.field.text)
     }
     KeepAct {
-        visible: !root.showing
+        visible: root.resting
         title: qsTr("Check")
         text: qsTr("Reads everything, and whether each thing is where it was written.")
         act: qsTr("Check this vault")
@@ -107,7 +125,7 @@ PageFrame {
         onActed: root.board.check(proof.field.text)
     }
     KeepAct {
-        visible: !root.showing
+        visible: root.resting
         title: qsTr("Recovery code")
         barred: root.program.roles.keeping
         text: root.board.codeState
@@ -116,7 +134,7 @@ PageFrame {
         onActed: root.board.makeCode(proof.field.text)
     }
     KeepAct {
-        visible: !root.showing
+        visible: root.resting
         title: qsTr("A new passphrase")
         barred: root.program.roles.keeping
         act: qsTr("Change the passphrase")

@@ -40,8 +40,9 @@ ColumnLayout {
 
                 text: qsTr("%1 · %2").arg(row.lot).arg(row.courses)
                 hint: row.outcomes
-                primary: row.lot === root.lots.chosen
-                onClicked: root.lots.choose(row.lot)
+                width: Math.min(implicitWidth, root.width)
+                primary: row.key === root.lots.chosen
+                onClicked: root.lots.choose(row.key)
             }
         }
     }
@@ -93,11 +94,8 @@ ColumnLayout {
                     }
                 }
             }
-            Words {
-                visible: root.lots.outcome.length > 0
+            Told {
                 text: root.lots.outcome
-                strong: true
-                Accessible.role: Accessible.AlertMessage
                 Layout.fillWidth: true
             }
             ActButton {

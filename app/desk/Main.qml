@@ -81,11 +81,18 @@ ApplicationWindow {
                 onActed: root.program.hub.syncNow()
                 Layout.fillWidth: true
             }
+            NoticeBar {
+                text: root.program.page === "keep" ? "" : root.program.keep.overdue
+                actText: qsTr("Backup and keys")
+                onActed: root.program.openKeep()
+                Layout.fillWidth: true
+            }
             Loader {
                 id: page
 
                 property url shown: root.program.pageSource
 
+                objectName: "page"
                 focus: true
                 // With its size from the start: a page that is first laid out at width 0 keeps gaps.
                 onShownChanged: page.setSource(page.shown, { program: root.program, width: page.width, height: page.height })
@@ -93,6 +100,9 @@ ApplicationWindow {
                 Layout.fillHeight: true
             }
         }
+    }
+    PatientPanel {
+        editor: root.program.patient
     }
     HelpPanel {
         program: root.program

@@ -19,17 +19,21 @@ FocusScope {
     default property alias body: column.data
     /// Known before the body is laid out, so that its columns do not change while it is.
     readonly property real bodyWidth: root.width - 2 * Theme.gapLarge
+    /// Where notices and large text leave the body no room beside the head, the head scrolls with it.
+    readonly property bool headScrolls: root.scrolls && root.height < head.height + 12 * Theme.textBody
+    clip: root.headScrolls
 
     Item {
         id: head
 
+        z: root.headScrolls ? 1 : 0
         readonly property bool mirrored: root.LayoutMirroring.enabled
         readonly property bool beside: acts.implicitWidth < root.width * 0.5
 
         anchors.top: parent.top
         anchors.left: parent.left
         anchors.right: parent.right
-        anchors.topMargin: Theme.gapLarge
+        anchors.topMargin: Theme.gapLarge - (root.headScrolls ? area.contentY : 0)
         anchors.leftMargin: Theme.gapLarge
         anchors.rightMargin: Theme.gapLarge
         height: head.beside ? Math.max(titles.height, acts.height) : titles.height + (acts.height > 0 ? Theme.gapSmall : 0) + acts.height
@@ -71,12 +75,14 @@ FocusScope {
     Flickable {
         id: area
 
-        anchors.top: head.bottom
+        readonly property real headRoom: root.headScrolls ? head.height + Theme.gapLarge : 0
+
+        anchors.top: root.headScrolls ? parent.top : head.bottom
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom
-        anchors.topMargin: Theme.gapSmall
-        contentHeight: root.scrolls ? column.height + 2 * Theme.gapLarge : height
+        anchors.topMargin: root.headScrolls ? 0 : Theme.gapSmall
+        contentHeight: root.scrolls ? area.headRoom + column.height + 2 * Theme.gapLarge : height
         interactive: root.scrolls && contentHeight > height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
@@ -92,7 +98,7 @@ FocusScope {
             id: column
 
             x: Theme.gapLarge
-            y: Theme.gapSmall
+            y: area.headRoom + Theme.gapSmall
             width: area.width - 2 * Theme.gapLarge
             spacing: Theme.gap
         }

@@ -41,12 +41,9 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.board.blocked.length > 0
+    Told {
         text: root.board.blocked
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
 }

@@ -56,13 +56,11 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
-    Words {
+    Told {
         visible: root.board.choosing && root.board.forDesk && root.board.blocked.length > 0
         text: root.board.blocked
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: root.board.choosing && text.length > 0

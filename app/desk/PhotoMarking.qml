@@ -22,18 +22,13 @@ Card {
         anchors.margins: Theme.gap
         spacing: Theme.gapHair
 
-        Words {
+        Told {
             text: root.comparison.prompt
-            strong: true
-            Accessible.role: Accessible.AlertMessage
             Layout.fillWidth: true
         }
-        Words {
-            visible: text.length > 0
+        Told {
             text: root.comparison.caution
-            color: Theme.callNow
-            strong: true
-            Accessible.role: Accessible.AlertMessage
+            alarm: true
             Layout.fillWidth: true
         }
         Words {

@@ -19,13 +19,10 @@ ColumnLayout {
         text: root.ready ? qsTr("Thread %L1").arg(root.editor.selected) : ""
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.ready ? root.editor.caution : ""
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         objectName: "drawnOtherwise"
@@ -35,44 +32,9 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-    LineField {
-        id: pack
-
-        label: qsTr("Code on the pack: scan it, or type it with its brackets")
-        problem: root.ready ? root.editor.packProblem : ""
-        onAccepted: if (root.editor.takePackCode(pack.field.text)) { pack.field.clear(); }
-        // A field lets no control character be typed: the mark after a lot would be lost, and the lot would run on.
-        Keys.onPressed: event => {
-            if (event.text === "\u001d") {
-                pack.field.insert(pack.field.cursorPosition, event.text);
-                event.accepted = true;
-            }
-        }
+    PackField {
+        editor: root.editor
         Layout.fillWidth: true
-    }
-    Flow {
-        visible: readings.count > 0
-        spacing: Theme.gapSmall
-        Layout.fillWidth: true
-
-        Repeater {
-            id: readings
-
-            model: root.ready ? root.editor.packReadings : []
-
-            ActButton {
-                required property string modelData
-                required property int index
-
-                objectName: "packReading"
-                text: modelData
-                quiet: true
-                onClicked: {
-                    root.editor.takePackReading(index);
-                    pack.field.clear();
-                }
-            }
-        }
     }
     // Placed by their own widths: a layout would keep room for what it once saw wrapped, or none for what wraps later.
     Flow {
@@ -119,6 +81,13 @@ ColumnLayout {
             onChosen: index => root.editor.form = index + 1
             width: fields.cell
         }
+        Picker {
+            label: qsTr("Brought in with")
+            options: root.ready ? root.editor.instrumentNames : []
+            current: root.ready ? root.editor.instrument : 0
+            onChosen: index => root.editor.instrument = index
+            width: fields.cell
+        }
         StepField {
             label: qsTr("Needle or cannula")
             unit: qsTr("G", "needle gauge")
@@ -129,7 +98,18 @@ ColumnLayout {
             width: fields.cell
         }
         StepField {
-            label: qsTr("Length")
+            label: qsTr("Length of needle or cannula")
+            unit: qsTr("mm")
+            from: 0
+            to: 500
+            step: 10
+            lowest: "–"
+            value: root.ready ? root.editor.instrumentLengthMm : 0
+            onMoved: value => root.editor.instrumentLengthMm = value
+            width: fields.cell
+        }
+        StepField {
+            label: qsTr("Length of thread")
             unit: qsTr("mm")
             from: 10
             to: 500
@@ -147,6 +127,13 @@ ColumnLayout {
             decimals: 1
             value: root.ready ? root.editor.trackMl : 0
             onMoved: value => root.editor.trackMl = value
+            width: fields.cell
+        }
+        Picker {
+            label: qsTr("Epinephrine")
+            options: root.ready ? root.editor.epinephrineNames : []
+            current: root.ready ? root.editor.epinephrine : 0
+            onChosen: index => root.editor.epinephrine = index
             width: fields.cell
         }
         LineField {
@@ -179,11 +166,17 @@ ColumnLayout {
             width: fields.cell
         }
     }
+    Told {
+        objectName: "solutionSaid"
+        text: root.ready ? root.editor.solutionSaid : ""
+        Layout.fillWidth: true
+    }
     Words {
         visible: text.length > 0
         text: root.ready ? root.editor.doseTracks : ""
+        objectName: "trackNote"
         small: true
-        color: Theme.callNow
+        soft: true
         Layout.fillWidth: true
     }
 }

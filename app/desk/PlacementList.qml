@@ -64,7 +64,7 @@ ColumnLayout {
                     Accessible.ignored: true
                 }
                 Words {
-                    text: line.row.thread + " · " + line.row.lot
+                    text: line.row.thread + " · " + line.row.lot + (line.row.epinephrine.length > 0 ? " · " + line.row.epinephrine : "")
                     Layout.fillWidth: true
                     Layout.preferredWidth: 16 * Theme.textBody
                     Accessible.ignored: true

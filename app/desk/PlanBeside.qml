@@ -13,10 +13,11 @@ ColumnLayout {
 
     property TreatmentEditor editor
     readonly property bool ready: root.editor !== null
+    readonly property bool drawn: root.ready && root.editor.placements.count > 0
     readonly property bool planned: root.ready && root.editor.planned
 
     spacing: Theme.gapSmall
-    visible: root.ready && root.editor.placements.count > 0
+    visible: root.planned || root.drawn
 
     Heading {
         visible: root.planned
@@ -59,6 +60,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         ActButton {
+            visible: root.drawn
             text: root.planned ? qsTr("Make this the plan") : qsTr("Keep this as the plan")
             hint: qsTr("It stays as it is while you change what is done.")
             quiet: true

@@ -34,11 +34,9 @@ PageFrame {
         text: qsTr("Working the figures out. The desk stays free meanwhile.")
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.shown && root.practice.outcome.length > 0
         text: root.practice.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     ComparisonChoice {

@@ -46,11 +46,8 @@ PageFrame {
         onChosen: index => root.editor.step = index
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.editor.outcome.length > 0
+    Told {
         text: root.editor.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Words {

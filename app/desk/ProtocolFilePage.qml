@@ -23,11 +23,8 @@ PageFrame {
         }
     ]
 
-    Words {
-        visible: root.taking.problem.length > 0
+    Told {
         text: root.taking.problem
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Heading {

@@ -36,12 +36,9 @@ PageFrame {
     Column {
         spacing: Theme.gap
 
-        Words {
-            visible: root.said.length > 0
+        Told {
             width: root.bodyWidth
             text: root.said
-            strong: true
-            Accessible.role: Accessible.AlertMessage
         }
         Choice {
             width: root.bodyWidth

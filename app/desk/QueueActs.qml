@@ -9,6 +9,8 @@ Flow {
 
     required property queueRow row
     property string closingBarred
+    // Whoever took it and let it wait takes it anew.
+    readonly property bool held: root.row.isMine && root.row.overdue.length === 0
     readonly property color tone: root.row.urgency === 1 ? Theme.inkOnAlarm : Theme.tide
     readonly property real natural: open.implicitWidth + take.implicitWidth + call.implicitWidth + close.implicitWidth
                                     + 3 * root.spacing + 1
@@ -30,8 +32,8 @@ Flow {
     ActButton {
         id: take
 
-        text: root.row.isMine ? qsTr("Taken") : root.row.isTaken ? qsTr("Take over") : qsTr("Take")
-        enabled: !root.row.isMine
+        text: root.held ? qsTr("Taken") : root.row.isTaken && !root.row.isMine ? qsTr("Take over") : qsTr("Take")
+        enabled: !root.held
         tone: root.tone
         quiet: root.row.urgency !== 1
         hint: root.row.name

@@ -54,12 +54,9 @@ PageFrame {
     Shortcut { sequence: "A"; enabled: root.keysOn; onActivated: root.queue.showAll() }
     Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
 
-    Words {
-        visible: root.queue.overdue.length > 0
+    Told {
         text: root.queue.overdue
-        strong: true
-        color: Theme.callNow
-        Accessible.role: Accessible.AlertMessage
+        alarm: true
         Layout.fillWidth: true
     }
     // Made when there is something to say: a line that appears keeps the height of its first word.

@@ -51,9 +51,9 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     Words {
-        text: (root.row.reach.length > 0 ? root.row.reach + "\n" : "") + (root.row.unopened.length > 0
-              ? qsTr("%1 · %2 · %3").arg(root.row.taken).arg(root.row.lastEntry).arg(root.row.unopened)
-              : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry))
+        text: (root.row.reach.length > 0 ? root.row.reach + "\n" : "")
+              + (root.row.taken.length > 0 ? root.row.taken + " · " : "") + root.row.lastEntry
+              + (root.row.unopened.length > 0 ? " · " + root.row.unopened : "")
         small: true
         strong: root.row.isTaken
         color: root.emergency ? Theme.inkOnAlarm : Theme.inkSoft

@@ -60,12 +60,18 @@ ColumnLayout {
             }
         }
     }
-    Words {
+    AskCard {
+        objectName: "roleQuestion"
+        question: root.roles.question
+        act: qsTr("Give that role")
+        stay: qsTr("Keep my role")
+        onActed: root.roles.giveAsked()
+        onStayed: root.roles.leaveQuestion()
+        Layout.fillWidth: true
+    }
+    Told {
         objectName: "roleOutcome"
-        visible: root.roles.outcome.length > 0
         text: root.roles.outcome
-        strong: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
 }

@@ -42,11 +42,10 @@ PageFrame {
         onToggled: root.sheet.photos = checked
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.sheet.working
         text: qsTr("The photographs are being opened.")
         soft: true
-        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Item {

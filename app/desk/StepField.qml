@@ -1,6 +1,6 @@
 // A number with a button on each side; arrow keys step as well.
 //
-// In   label, value, from, to, step, decimals, unit
+// In   label, value, from, to, step, decimals, unit, lowest (the mark that says that `from` is no number but not said)
 // Out  moved(value)
 import QtQuick
 import QtQuick.Templates as T
@@ -18,6 +18,7 @@ Item {
     property alias to: number.to
     property alias step: number.step
     property alias decimals: number.decimals
+    property alias lowest: number.lowest
     signal moved(real value)
 
     // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
@@ -71,7 +72,7 @@ Item {
         Keys.onDownPressed: number.down()
         Accessible.role: Accessible.SpinBox
         Accessible.name: root.label
-        Accessible.description: number.range + " " + root.unit
+        Accessible.description: (number.text === number.lowest ? qsTr("not said") + ", " : "") + number.range + " " + root.unit
 
         background: Rectangle {
             color: Theme.card

@@ -37,12 +37,9 @@ ColumnLayout {
         onChosen: index => root.second = index
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.problem.length > 0
+    Told {
         text: root.problem
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
 }

@@ -55,12 +55,9 @@ PageFrame {
         Layout.maximumWidth: 30 * Theme.textBody
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.board.outcome.length > 0
+    Told {
         text: root.board.outcome
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: root.board.rows.count === 0

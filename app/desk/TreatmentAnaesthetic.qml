@@ -44,6 +44,19 @@ Flow {
             height: implicitHeight
         }
         Choice {
+            visible: root.ready && root.editor.placements.count > 0
+            label: qsTr("Where it held epinephrine, all threads at once")
+            options: root.ready ? root.editor.epinephrineNames : []
+            current: root.ready ? root.editor.epinephrineOfAll : -1
+            onChosen: index => root.editor.epinephrineOfAll = index
+            width: root.columnWidth
+            height: implicitHeight
+        }
+        Told {
+            text: root.ready ? root.editor.solutionSaid : ""
+            width: root.columnWidth
+        }
+        Choice {
             label: qsTr("Buffered with 8.4% bicarbonate")
             options: root.ready ? root.editor.bufferNames : []
             current: root.ready ? root.editor.bufferIndex : 0

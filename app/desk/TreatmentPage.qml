@@ -16,11 +16,31 @@ PageFrame {
               : root.editor.fromDraft ? qsTr("Taken up from the kept draft, %1").arg(root.editor.when) : root.editor.when
     actions: [
         ActButton {
+            text: qsTr("Undo")
+            enabled: root.editor.canUndo
+            onClicked: root.editor.undo()
+        },
+        ActButton {
+            text: qsTr("Redo")
+            enabled: root.editor.canRedo
+            onClicked: root.editor.redo()
+        },
+        ActButton {
             text: qsTr("Start over")
+            hint: qsTr("Empties everything but the patient; can be undone.")
             quiet: true
             onClicked: root.editor.startOver()
         }
     ]
+
+    Shortcut {
+        sequences: [StandardKey.Undo]
+        onActivated: root.editor.undo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Redo]
+        onActivated: root.editor.redo()
+    }
 
     Choice {
         options: root.editor.steps
@@ -47,6 +67,12 @@ PageFrame {
             value: root.bodyWidth
             when: step.item !== null
         }
+    }
+    PatientRecord {
+        visible: root.editor.step === 0 && root.editor.patientKey.length > 0
+        editor: root.program.patient
+        patient: root.editor.patientKey
+        Layout.fillWidth: true
     }
     Words {
         visible: root.editor.step === 3 && root.program.roles.treating.length > 0

@@ -24,6 +24,24 @@ GridLayout {
 
         Heading {
             level: 2
+            visible: root.ready && root.editor.begun.count > 0
+            text: qsTr("Begun and not recorded")
+            Layout.fillWidth: true
+        }
+        Repeater {
+            model: root.ready ? root.editor.begun : null
+
+            PatientLine {
+                required property patientRow row
+
+                text: row.name
+                chosen: root.ready && row.key === root.editor.patientKey
+                onClicked: root.editor.takeUpBegun(row.key)
+                Layout.fillWidth: true
+            }
+        }
+        Heading {
+            level: 2
             text: qsTr("Known patients")
             Layout.fillWidth: true
         }

@@ -42,20 +42,15 @@ ColumnLayout {
             Layout.fillWidth: true
         }
     }
-    Words {
-        visible: root.ready && root.editor.whenProblem.length > 0
+    Told {
         text: root.ready ? root.editor.whenProblem : ""
-        strong: true
-        color: Theme.callNow
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
+    Told {
         visible: root.asked
         text: root.asked ? root.editor.whenQuestion : ""
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Flow {
         spacing: Theme.gapSmall

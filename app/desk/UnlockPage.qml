@@ -88,13 +88,11 @@ FocusScope {
                                                     : root.board.create(passphrase.field.text, again.field.text)
                 Layout.fillWidth: true
             }
-            Words {
+            Told {
                 objectName: "doing"
                 visible: root.working
                 text: root.board.doing
-                strong: true
                 Layout.fillWidth: true
-                Accessible.role: Accessible.AlertMessage
             }
             ActButton {
                 id: halt

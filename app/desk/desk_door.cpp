@@ -39,18 +39,17 @@ void DeskProgram::afterUnlock()
     }
 }
 
+void DeskProgram::sayCodeIsGone()
+{
+    m_notice = tr("The recovery code is not shown any more. If it is not on paper, make a new one.");
+    Q_EMIT noticeChanged();
+}
+
 void DeskProgram::choosePerson(const QString& name)
 {
-    const bool codeLeft = name != m_clinic.person() && !m_keep.code().isEmpty();
     m_clinic.setPerson(name);
     m_queue.showAll();
     goOn();
-    // A recovery code is for the eyes of who made it.
-    if (codeLeft) {
-        m_keep.leave();
-        m_notice = tr("The recovery code is not shown any more. If it is not on paper, make a new one.");
-        Q_EMIT noticeChanged();
-    }
 }
 
 /// To the queue, unless a record was being written: it lies where it was left. A course is not opened again by itself,
@@ -58,21 +57,20 @@ void DeskProgram::choosePerson(const QString& name)
 void DeskProgram::goOn()
 {
     const auto left = std::exchange(m_left, {});
-    if (left && left->page == Page::treatment && m_workplace.desk().draft()) {
+    if (left && left->page == Page::treatment && m_treatment.isBegun()) {
         openTreatment();
         m_treatment.setStep(left->step);
     } else if (left && left->page == Page::followUp) {
         openFollowUp(deskapp::keyOf(left->course));
-    } else if (left && left->page == Page::protocolEdit && m_workplace.desk().protocolDraft()) {
-        m_protocolEditor.open(m_workplace.desk().protocolDraft()->name);
+    } else if (const auto draft = m_workplace.desk().protocolDraft(); left && left->page == Page::protocolEdit && draft) {
+        m_protocolEditor.open(draft->name);
         m_protocolEditor.setStep(left->step);
         turnTo(Page::protocolEdit);
     } else if (left && left->page == Page::clinic) {
         openClinic();
     } else if (left && left->page == Page::keep && left->codeShown) {
         openKeep();
-        m_notice = tr("The recovery code is not shown any more. If it is not on paper, make a new one.");
-        Q_EMIT noticeChanged();
+        sayCodeIsGone();
     } else {
         openQueue();
     }

@@ -1,10 +1,10 @@
 #include "app/desk/desk_program.h"
 
+#include "app/controls/shown_page.h"
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
-#include <QImage>
 #include <QLocale>
 #include <QMetaEnum>
 #include <QQuickWindow>
@@ -15,7 +15,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)), m_settings(m_setup.folder.parent_path() / (m_setup.folder.filename().string() + ".ini")),
       m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_idle(m_setup.clock), m_begun(m_workplace), m_unlocking(m_workplace, m_setup.cost),
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_alarm(m_workplace, m_queue, m_setup.bells), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
-      m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
+      m_patient(m_workplace), m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace), m_protocolTaking(m_workplace, m_protocols, m_protocolEditor),
       m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace), m_roles(m_workplace), m_doseLimits(m_workplace),
       m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost), m_traces(m_workplace)
@@ -47,6 +47,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
         if (m_workplace.isOpen()) {
             m_queue.refresh();
             m_hub.refresh();
+            Q_EMIT m_keep.changed();
         } else {
             m_alarm.look();
         }
@@ -77,7 +78,7 @@ QQuickWindow* DeskProgram::window() const
 
 bool DeskProgram::grab(const QString& file)
 {
-    return window() != nullptr && window()->grabWindow().save(file);
+    return controls::savePicture(window(), file);
 }
 
 QString DeskProgram::pageName() const
@@ -126,8 +127,15 @@ void DeskProgram::turnTo(Page page)
         m_photos.comparison()->leaveMarking();
     }
     if (m_page == Page::keep && page != Page::keep) {
-        m_keep.leave();  // a recovery code does not stay on a page that was left
+        // A recovery code does not stay on a page that was left: it is for the eyes of who made it.
+        const bool unread = !m_keep.code().isEmpty();
+        m_keep.leave();
+        if (unread) {
+            sayCodeIsGone();
+        }
     }
+    m_patient.setAside();
+    m_patient.forgetUndo();
     m_page = page;
     setHelpShown(false);
     Q_EMIT pageChanged();
@@ -323,6 +331,7 @@ void DeskProgram::applyLanguage()
     m_bands.refresh();
     Q_EMIT m_unlocking.changed();
     Q_EMIT m_treatment.stepChanged();
+    Q_EMIT m_patient.changed();
     Q_EMIT m_pairing.changed();
     Q_EMIT m_hub.changed();
     Q_EMIT m_clinic.changed();

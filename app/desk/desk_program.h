@@ -57,6 +57,7 @@
 #include "app/desk/model/queue_board.h"
 #include "app/desk/model/settings_board.h"
 #include "app/desk/model/treatment_editor.h"
+#include "app/desk/model/patient_editor.h"
 #include "app/desk/model/unlock_board.h"
 #include "app/desk/photos/photo_board.h"
 #include "app/desk/practice/band_board.h"
@@ -113,6 +114,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::HandOverBoard* handOver READ handOver CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CourseList* courses READ courses CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::TreatmentEditor* treatment READ treatment CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::PatientEditor* patient READ patient CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::PairingBoard* pairing READ pairing CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CourseBoard* course READ course CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::PhotoBoard* photos READ photos CONSTANT FINAL)
@@ -170,6 +172,7 @@ public:
     deskapp::HandOverBoard* handOver() { return &m_handOver; }
     deskapp::CourseList* courses() { return &m_courses; }
     deskapp::TreatmentEditor* treatment() { return &m_treatment; }
+    deskapp::PatientEditor* patient() { return &m_patient; }
     deskapp::PairingBoard* pairing() { return &m_pairing; }
     deskapp::CourseBoard* course() { return &m_course; }
     deskapp::PhotoBoard* photos() { return &m_photos; }
@@ -234,6 +237,7 @@ private:
     void watchUse();
     void goOn();
     void applyLanguage();
+    void sayCodeIsGone();
 
     DeskSetup m_setup;
     deskapp::SettingsBoard m_settings;
@@ -248,6 +252,7 @@ private:
     deskapp::HandOverBoard m_handOver;
     deskapp::CourseList m_courses;
     deskapp::TreatmentEditor m_treatment;
+    deskapp::PatientEditor m_patient;
     deskapp::PairingBoard m_pairing;
     deskapp::CourseBoard m_course;
     deskapp::PhotoBoard m_photos;

@@ -17,6 +17,7 @@
 #include <QStandardPaths>
 #include <QTimeZone>
 
+#include <clocale>
 #include <cstdio>
 
 using namespace ebbline;
@@ -49,6 +50,8 @@ int main(int argc, char* argv[])
 {
     (void)ebbline::crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     QApplication application(argc, argv);  // the charts need widgets
+    // Qt has set the locale of the system: under a decimal comma C functions would write numbers that no other machine reads.
+    std::setlocale(LC_NUMERIC, "C");
     QApplication::setApplicationName(QStringLiteral("ebbline-desk"));
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("ebbline-desk"));

@@ -23,12 +23,10 @@ Card {
             text: root.board.card
             Layout.fillWidth: true
         }
-        Words {
+        Told {
             visible: root.board.tryOffered && text.length > 0
             text: root.board.tried
-            strong: true
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         }
         ActButton {
             visible: root.board.asking

@@ -24,11 +24,11 @@ Column {
 
     spacing: Theme.gapSmall
 
-    Words {
+    Told {
         visible: root.undialled && root.brief
         text: root.advice
+        strong: false
         width: root.width
-        Accessible.role: Accessible.AlertMessage
         Accessible.name: root.advice + " " + root.number
     }
     ActButton {
@@ -39,11 +39,11 @@ Column {
         onClicked: root.board.call(root.line.number)
         width: root.width
     }
-    Words {
+    Told {
         visible: root.undialled && !root.brief
         text: root.advice
+        strong: false
         width: root.width
-        Accessible.role: Accessible.AlertMessage
         Accessible.name: root.advice + " " + root.number
     }
     Words {

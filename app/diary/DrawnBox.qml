@@ -72,13 +72,11 @@ ColumnLayout {
         onToggled: sight.shown = checked
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: !root.asking && text.length > 0
         text: root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: !root.asking

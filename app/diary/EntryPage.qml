@@ -17,6 +17,7 @@ PageBody {
 
     topOn: root.board.progress
     titleFolded: root.scoring && scores.flat
+    alert: rest.noteAlert
     foot: [
         ActButton {
             visible: root.scoring
@@ -60,12 +61,10 @@ PageBody {
             color: Theme.tide
         }
     }
-    Words {
+    Told {
         visible: root.asking
         text: root.board.moment.askText
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: root.asking
@@ -93,13 +92,10 @@ PageBody {
         text: root.board.question
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.board.problem.length > 0
+    Told {
         text: root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ScoreStep {
         id: scores
@@ -116,6 +112,8 @@ PageBody {
         Layout.fillWidth: true
     }
     RestStep {
+        id: rest
+
         visible: root.resting
         board: root.board
         Layout.fillWidth: true

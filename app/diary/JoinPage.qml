@@ -36,13 +36,10 @@ PageBody {
         nameFilters: [qsTr("Pictures (*.png *.jpg *.jpeg)")]
         onAccepted: root.board.usePicture(picture.selectedFile)
     }
-    Words {
-        visible: root.board.problem.length > 0
+    Told {
         text: root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: root.asking

@@ -23,12 +23,10 @@ PageBody {
     onWorkingChanged: Qt.callLater(root.working ? halt.forceActiveFocus : root.next.forceActiveFocus)
 
     foot: [
-        Words {
+        Told {
             visible: root.working
             text: root.board.doing
-            strong: true
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         },
         ActButton {
             id: halt
@@ -154,10 +152,9 @@ PageBody {
         onClicked: root.board.tellLost()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.bothLost
-        Accessible.role: Accessible.AlertMessage
+        strong: false
         Layout.fillWidth: true
     }
     Card {

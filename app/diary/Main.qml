@@ -48,6 +48,7 @@ ApplicationWindow {
         Loader {
             id: page
 
+            objectName: "page"
             focus: true
             Layout.fillWidth: true
             Layout.fillHeight: true

@@ -54,11 +54,10 @@ PageBody {
         }
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.outcome
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Heading {
         text: qsTr("Delete the diary")
@@ -70,6 +69,11 @@ PageBody {
         text: qsTr("This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.")
         Layout.fillWidth: true
     }
+    Words {
+        visible: text.length > 0
+        text: root.board.again
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: !root.board.confirming
         tone: Theme.callNow
@@ -77,20 +81,15 @@ PageBody {
         onClicked: root.board.askDelete()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.board.confirming
         text: root.board.loss
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     SecretField {
         id: last

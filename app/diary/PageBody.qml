@@ -3,7 +3,8 @@
 //
 // In   children as the body; foot (buttons under it); title (shown here when it is set);
 //      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes);
-//      titleFolded (a title that has no room above gives its room to the body)
+//      titleFolded (a title that has no room above gives its room to the body);
+//      alert (a sentence of the body about what is typed: comes into sight as it appears)
 // Out  viewHeight (what of the body can be in sight at once); bodyTop (where it would begin under its title)
 import QtQuick
 import QtQuick.Controls.Basic
@@ -20,6 +21,7 @@ FocusScope {
     property bool footStays: false
     property string topOn
     property bool titleFolded: false
+    property Item alert
     readonly property real viewHeight: area.height
     readonly property real bodyTop: root.title.length > 0 ? heading.y + heading.height + Theme.gap : Theme.gapSmall
     readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
@@ -81,5 +83,6 @@ FocusScope {
     }
     FocusFollower {
         area: area
+        alert: root.alert
     }
 }

@@ -46,12 +46,9 @@ ColumnLayout {
             sink: root.visible ? output.videoSink : null
         }
     }
-    Words {
-        visible: camera.problem.length > 0
+    Told {
         text: camera.problem
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: camera.several

@@ -69,20 +69,16 @@ PageBody {
         nameFilters: [qsTr("Pictures (*.png *.jpg *.jpeg)")]
         onAccepted: root.board.useFile(file.selectedFile)
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.saved
+        strong: false
         color: Theme.tide
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.aiming && root.board.full.length > 0 ? root.board.full : root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Choice {
         visible: root.open

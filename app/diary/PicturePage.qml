@@ -38,20 +38,15 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.board.asking
         text: qsTr("It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.")
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.problem
-        color: Theme.callNow
-        strong: true
+        alarm: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: !root.board.asking

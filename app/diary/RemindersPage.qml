@@ -56,11 +56,10 @@ PageBody {
         onClicked: root.board.tryBell()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.tried
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     TickBox {
         text: qsTr("Quiet at night")
@@ -100,15 +99,19 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        text: qsTr("When your plan or your visit changes, make the file again. What your calendar took in before stays there until you delete it.")
+        soft: true
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("Make a calendar file")
         onClicked: place.open()
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
         text: root.board.calendarOutcome
+        strong: false
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
 }

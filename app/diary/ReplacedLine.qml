@@ -2,14 +2,10 @@
 import QtQuick
 import Ebbline.Controls
 import Ebbline.Diary
-import Ebbline.Theme
 
-Words {
+Told {
     required property DiaryProgram program
 
-    visible: text.length > 0
     text: program.today.replaced
-    color: Theme.callNow
-    strong: true
-    Accessible.role: Accessible.AlertMessage
+    alarm: true
 }

@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     required property EntryBoard board
+    readonly property alias noteAlert: full
 
     spacing: Theme.gap
 
@@ -32,21 +33,22 @@ ColumnLayout {
 
         label: qsTr("In your own words, if you like")
         value: root.board.note
-        // What is not kept does not go on standing there. Taken away from the end, so that the cursor stays.
+        // What is not kept does not go on standing there. Taken away from the end and before the rest is kept, so that the cursor stays.
         onEdited: (text) => {
+            const room = root.board.keptNote(text).length;
+            if (text.length > room)
+                note.field.remove(room, text.length);
             root.board.writeNote(text);
-            if (text.length > root.board.note.length)
-                note.field.remove(root.board.note.length, text.length);
         }
         Layout.fillWidth: true
     }
-    Words {
-        visible: text.length > 0
+    Told {
+        id: full
+
         text: root.board.noteProblem
-        color: Theme.callNow
+        alarm: true
         small: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         visible: text.length > 0
@@ -69,12 +71,10 @@ ColumnLayout {
         onClicked: root.board.askDiscard()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.board.throwing
         text: root.board.throwText
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     ActButton {
         visible: root.board.throwing

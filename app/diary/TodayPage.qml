@@ -44,12 +44,10 @@ PageBody {
         onClicked: root.program.openNotes()
         Layout.fillWidth: true
     }
-    Words {
+    Told {
         visible: root.board.stuck && root.board.outlook.length > 0
         text: root.board.outlook
-        strong: true
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
     Words {
         text: root.board.usual

@@ -1,10 +1,10 @@
 #include "app/diary/diary_program.h"
 
+#include "app/controls/shown_page.h"
 #include "app/diary/model/words.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
-#include <QImage>
 #include <QInputMethod>
 #include <QLocale>
 #include <QMetaEnum>
@@ -29,6 +29,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
 {
     m_pulse.setInterval(m_setup.syncEvery);
     connect(&m_pulse, &pulse::HubPulse::ended, this, &DiaryProgram::afterRun);
+    connect(&m_home, &diaryapp::Home::courierGoes, &m_pulse, &pulse::HubPulse::dropCourier);
     if (!m_setup.language.isEmpty())
         m_settings.setLanguageCode(m_setup.language);
     connect(&m_settings, &diaryapp::DiarySettings::languageChanged, this, &DiaryProgram::applyLanguage);
@@ -97,7 +98,7 @@ QQuickWindow* DiaryProgram::window() const
 
 bool DiaryProgram::grab(const QString& file)
 {
-    return window() != nullptr && window()->grabWindow().save(file);
+    return controls::savePicture(window(), file);
 }
 
 QString DiaryProgram::pageName() const
@@ -157,7 +158,16 @@ void DiaryProgram::turnTo(Page page)
         m_home.meter().cancel();  // a passphrase that nobody waits for any more takes nobody from another page
         m_before = m_page;
     }
+    // A code is for the eyes of who made it: it does not stay on a page that was left, whatever took her from it.
+    if (m_page == Page::keys && page != Page::keys) {
+        m_codeLeft = m_codeLeft || !m_keys.code().isEmpty();
+        m_keys.clear();
+    }
     m_page = page;
+    if (m_codeLeft && page != Page::warning && page != Page::lock) {  // a warning is read first
+        m_codeLeft = false;
+        say(diaryapp::KeysBoard::goneText(), {}, true);
+    }
     Q_EMIT pageChanged();
 }
 
@@ -222,9 +232,12 @@ void DiaryProgram::openNotes()
 
 void DiaryProgram::openKeys()
 {
+    const bool wasLeft = !m_keys.code().isEmpty();
     m_keys.clear();
     if (m_home.isOpen())
         turnTo(Page::keys);
+    if (wasLeft)
+        m_keys.sayCodeIsGone();
 }
 
 void DiaryProgram::openMine()
@@ -262,8 +275,6 @@ void DiaryProgram::back()
         return m_photo.back();
     if (m_page == Page::picture)
         return openHistory();
-    if (m_page == Page::keys)
-        m_keys.clear();
     if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)
         return openSettings();
     if (m_page == Page::licence)
@@ -310,6 +321,7 @@ void DiaryProgram::afterReading()
 void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable, bool stays)
 {
     m_notice = text;
+    m_tellsMissing = false;
     m_undoable = undoable;
     if (stays)
         m_noticeTimer.stop();
@@ -321,6 +333,7 @@ void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> und
 void DiaryProgram::dismissNotice()
 {
     m_notice.clear();
+    m_tellsMissing = false;
     m_undoable.reset();
     m_noticeTimer.stop();
     Q_EMIT noticeChanged();
@@ -332,41 +345,6 @@ void DiaryProgram::setKeyboardHeight(qreal height)
         return;
     m_keyboardHeight = height;
     Q_EMIT keyboardChanged();
-}
-
-void DiaryProgram::syncNow()
-{
-    m_pulse.nudge();
-}
-
-/// A run without a problem may have left something here: the hub refuses it, the clinic asks for a newer program first, or
-/// another phone is linked.
-bool DiaryProgram::isAllSent(const sync::Report& report) const
-{
-    return !report.problem && !report.tooOld && report.refused == 0 && m_home.isOpen() && !m_home.diary().tooOld() && !m_home.diary().replaced();
-}
-
-void DiaryProgram::afterRun(const sync::Report& report)
-{
-    if (report.gapSeen || report.forkSeen)
-        say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
-    else if (m_asked && report.problem)
-        say(diaryapp::errorText(*report.problem));
-    else if (m_asked && isAllSent(report))
-        say(tr("Done. All is sent and fetched."));
-    else if (m_asked)
-        say(tr("Something that you wrote still waits on this phone. If it is urgent, call."), {}, true);
-    m_asked = false;
-    m_home.touch();
-}
-
-void DiaryProgram::askNow()
-{
-    m_asked = true;
-    if (m_pulse.runNow() || m_pulse.isBusy())
-        return;
-    m_asked = false;
-    say(tr("This device can not reach a clinic."));
 }
 
 void DiaryProgram::applyLanguage()

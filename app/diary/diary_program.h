@@ -229,6 +229,8 @@ private:
     pulse::HubPulse m_pulse;
     qreal m_keyboardHeight = 0;
     bool m_asked = false;  ///< the patient waits for the answer
+    bool m_codeLeft = false;      ///< a recovery code went with its page, and that is not said yet
+    bool m_tellsMissing = false;  ///< the notice in sight says that a message is missing
     QTranslator m_translator;
     QQmlApplicationEngine m_engine;
 };

@@ -14,6 +14,7 @@
 #include <QTimer>
 #include <QTimeZone>
 
+#include <clocale>
 #include <cstdio>
 
 int main(int argc, char** argv)
@@ -21,6 +22,8 @@ int main(int argc, char** argv)
     using namespace ebbline;
     (void)crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     QApplication application(argc, argv);
+    // Qt has set the locale of the system: under a decimal comma C functions would write numbers that no other machine reads.
+    std::setlocale(LC_NUMERIC, "C");
     QApplication::setApplicationName(QStringLiteral("ebbline-diary"));
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
     app::loadFonts();

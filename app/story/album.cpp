@@ -1,5 +1,6 @@
 #include "app/story/album.h"
 
+#include "app/controls/shown_page.h"
 #include "app/face/portrait.h"
 
 #include <QCoreApplication>
@@ -49,15 +50,31 @@ Album::Album(QString folder, bool on) : m_folder(std::move(folder)), m_on(on)
         QDir().mkpath(m_folder);
 }
 
+template <typename Program>
+void Album::take(Program& program, const QString& name, QSet<QString>& pages)
+{
+    if (!controls::isPageThere(program.window())) {
+        m_failed << name + QStringLiteral(" (its page does not load)");
+        return;
+    }
+    const QString file = name + QStringLiteral(".png");
+    if (!program.grab(m_folder + QLatin1Char('/') + file))
+        return unwritten(file);
+    pages << program.pageName();
+    m_pictures << name;
+}
+
+void Album::unwritten(const QString& file)
+{
+    m_failed << file + QStringLiteral(" (cannot be written)");
+}
+
 void Album::phone(app::DiaryProgram& program, const QString& name)
 {
     if (!program.window())
         program.show(phoneSize);
     settle();
-    if (program.grab(m_folder + QStringLiteral("/phone-") + name + QStringLiteral(".png"))) {
-        m_phonePages << program.pageName();
-        m_pictures << QStringLiteral("phone-") + name;
-    }
+    take(program, QStringLiteral("phone-") + name, m_phonePages);
 }
 
 void Album::desk(app::DeskProgram& program, const QString& name)
@@ -70,17 +87,14 @@ void Album::desk(app::DeskProgram& program, const QString& name)
         waitFor([&] { return !program.photos()->pictures()->isWorking() && !program.sheet()->isWorking(); });
         settle();
     }
-    if (program.grab(m_folder + QStringLiteral("/desk-") + name + QStringLiteral(".png"))) {
-        m_deskPages << program.pageName();
-        m_pictures << QStringLiteral("desk-") + name;
-    }
+    take(program, QStringLiteral("desk-") + name, m_deskPages);
 }
 
 QStringList Album::missing() const
 {
     if (!m_on)
         return {};
-    return unseen<app::DiaryProgram>(QStringLiteral("phone"), m_phonePages) + unseen<app::DeskProgram>(QStringLiteral("desk"), m_deskPages);
+    return unseen<app::DiaryProgram>(QStringLiteral("phone"), m_phonePages) + unseen<app::DeskProgram>(QStringLiteral("desk"), m_deskPages) + m_failed;
 }
 
 void Album::afterPairing(Stage& stage)
@@ -201,14 +215,18 @@ void Album::everyDeskPage(Stage& stage, const QString& suffix)
     program.openSheet(deskapp::keyOf(stage.phones()[1]->course));
     program.sheet()->setPhotos(true);
     desk(program, QStringLiteral("sheet") + suffix);
-    program.sheet()->write(m_folder + QStringLiteral("/follow-up-sheet") + suffix + QStringLiteral(".pdf"));
+    const QString pdf = QStringLiteral("follow-up-sheet") + suffix + QStringLiteral(".pdf");
+    if (!program.sheet()->write(m_folder + QLatin1Char('/') + pdf))
+        unwritten(pdf);
     program.openHandOver();
     desk(program, QStringLiteral("hand-over") + suffix);
     program.openProtocols();
     desk(program, QStringLiteral("protocols") + suffix);
-    const QString file = m_folder + QStringLiteral("/protocol") + suffix + QStringLiteral(".json");
-    if (program.protocolTaking()->write(file) && program.protocolTaking()->read(file))
+    const QString file = QStringLiteral("protocol") + suffix + QStringLiteral(".json");
+    if (program.protocolTaking()->write(m_folder + QLatin1Char('/') + file) && program.protocolTaking()->read(m_folder + QLatin1Char('/') + file))
         desk(program, QStringLiteral("protocol-file") + suffix);
+    else
+        unwritten(file);
     program.openProtocolEdit();
     desk(program, QStringLiteral("protocol") + suffix);
     program.openPractice();

@@ -3,7 +3,6 @@
 #include "app/story/stage.h"
 #include "app/story/story.h"
 
-#include <QDir>
 #include <QFile>
 
 namespace ebbline::story {
@@ -11,15 +10,15 @@ namespace ebbline::story {
 Done seedDemo(const QString& out, const QString& hubProgram)
 {
     const clock::SystemClock clock;
-    if (const Done played = playStory({out, hubProgram, false, clock.now()}); !played)
-        return played;
-    QFile passphrase(out + QStringLiteral("/passphrase.txt"));
-    const QByteArray words = Stage::passphrase;
-    if (!passphrase.open(QIODevice::WriteOnly) || passphrase.write(words + '\n') < 0)
-        return fail(Reason::storageFailed, "demo: the passphrase cannot be written");
-    if (!QFile::copy(out + QStringLiteral("/work/hub/port"), out + QStringLiteral("/hub.port")))
-        return fail(Reason::storageFailed, "demo: the port cannot be written");
-    return {};
+    const auto held = playStory({out, hubProgram, false, clock.now()});
+    if (!held)
+        return fail(held.error());
+    if (const Done written = writeWhole(out + QStringLiteral("/passphrase.txt"), QByteArray(Stage::passphrase) + '\n'); !written)
+        return written;
+    QFile port(out + QStringLiteral("/work/hub/port"));
+    if (!port.open(QIODevice::ReadOnly))
+        return fail(Reason::storageFailed, "demo: the hub's port cannot be read");
+    return writeWhole(out + QStringLiteral("/hub.port"), port.readAll());
 }
 
 }  // namespace ebbline::story

@@ -28,15 +28,29 @@ Result<std::vector<std::string>> texts(store::Database& database, const std::str
     }
 }
 
+bool contains(bytes::View where, bytes::View what)
+{
+    return std::search(where.begin(), where.end(), what.begin(), what.end()) != where.end();
+}
+
 void addFound(QStringList& found, bytes::View cell, const QStringList& words)
 {
     for (const QString& word : words) {
-        const QByteArray bytes = word.toUtf8();
-        if (!found.contains(word) && std::search(cell.begin(), cell.end(), bytes.begin(), bytes.end(), [](std::uint8_t a, char b) {
-                                         return a == static_cast<std::uint8_t>(b);
-                                     }) != cell.end())
+        const std::string text = word.toStdString();
+        if (!found.contains(word) && contains(cell, bytes::viewOf(text)))
             found << word;
     }
+}
+
+/// Marks in `found` the bodies that stand in the cell as they are, or packed.
+void markFound(std::vector<bool>& found, bytes::View cell, const std::vector<bytes::Bytes>& bodies)
+{
+    if (bodies.empty())
+        return;
+    const std::vector<bytes::Bytes> unpacked = sync::unpackedWithin(cell);
+    for (std::size_t i = 0; i < bodies.size(); ++i)
+        if (!found[i])
+            found[i] = contains(cell, bodies[i]) || std::ranges::any_of(unpacked, [&](const bytes::Bytes& plain) { return contains(plain, bodies[i]); });
 }
 
 }  // namespace
@@ -64,9 +78,10 @@ Result<HubSearch> HubSearch::open(const QString& folder)
     return HubSearch(folder, std::move(*database));
 }
 
-Result<HubSearch::Found> HubSearch::search(const QStringList& words)
+Result<HubSearch::Found> HubSearch::search(const Sought& sought)
 {
     Found found;
+    std::vector<bool> bodies(sought.bodies.size());
     const auto tables = texts(m_database, "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name");
     if (!tables)
         return fail(tables.error());
@@ -86,15 +101,17 @@ Result<HubSearch::Found> HubSearch::search(const QStringList& words)
                     break;
                 found.rows += i == 0 ? 1 : 0;
                 ++found.cells;
-                found.words += readableIn(cells->blob(0), words);
+                found.words += readableIn(cells->blob(0), sought.words);
+                markFound(bodies, cells->blob(0), sought.bodies);
             }
         }
     }
     found.words.removeDuplicates();
+    found.bodies = static_cast<std::size_t>(std::ranges::count(bodies, true));
     return found;
 }
 
-Result<HubSearch::Found> HubSearch::searchWith(bytes::View unsealed, const QStringList& words)
+Result<HubSearch::Found> HubSearch::searchWith(bytes::View unsealed, const Sought& sought)
 {
     if (const Done begun = m_database.run("PRAGMA query_only = OFF; BEGIN"); !begun)
         return fail(begun.error());
@@ -102,7 +119,7 @@ Result<HubSearch::Found> HubSearch::searchWith(bytes::View unsealed, const QStri
     {
         auto put = m_database.prepare("INSERT INTO envelope (mailbox, device, sequence, received, body) VALUES (x'00', x'00', 0, 0, ?1)");
         if (put && put->bind(unsealed).run())
-            found = search(words);
+            found = search(sought);
     }
     if (const Done undone = m_database.run("ROLLBACK; PRAGMA query_only = ON"); !undone)
         return fail(undone.error());

@@ -9,7 +9,15 @@
 #include <QString>
 #include <QStringList>
 
+#include <vector>
+
 namespace ebbline::story {
+
+/// What is looked for: words, and whole bodies of operations, scores and all, which no word would give away.
+struct Sought {
+    QStringList words;
+    std::vector<bytes::Bytes> bodies = {};  ///< none of them empty
+};
 
 /// Words that stand in these bytes as they are, or packed as a batch of operations is before it is sealed.
 QStringList readableIn(bytes::View where, const QStringList& words);
@@ -21,12 +29,13 @@ public:
 
     struct Found {
         QStringList words;
-        std::size_t rows = 0;  ///< of all tables
+        std::size_t bodies = 0;  ///< how many of those sought
+        std::size_t rows = 0;    ///< of all tables
         std::size_t cells = 0;
     };
-    Result<Found> search(const QStringList& words);
+    Result<Found> search(const Sought& sought);
     /// The same search after `unsealed` was put among the envelopes as if a phone had sent it so; it is taken out again.
-    Result<Found> searchWith(bytes::View unsealed, const QStringList& words);
+    Result<Found> searchWith(bytes::View unsealed, const Sought& sought);
 
     /// Words found in the log, which holds none of the database.
     QStringList wordsInLog(const QStringList& words) const;

@@ -93,6 +93,9 @@ recovery::Treatment sixThreads(const std::string& lot, recovery::Ending ending)
         placement.lot = lot;
         placement.expiry = "2029-06-30";
         placement.anaestheticMl = 0.4;
+        placement.instrument = recovery::Instrument::bluntCannula;
+        placement.instrumentLengthMm = 100;
+        placement.epinephrineAt = recovery::EpinephrineAt::both;
         treatment.placements.push_back(placement);
         treatment.placements.push_back(recovery::mirrored(placement));
     }

@@ -4,7 +4,6 @@
 #include "app/story/hands.h"
 #include "app/story/snapshots.h"
 #include "app/story/stage.h"
-#include "app/story/story_folder.h"
 #include "app/story/summary.h"
 
 #include <QDir>
@@ -19,6 +18,8 @@ namespace {
 
 constexpr int morningSync = 9 * 60 + 30;
 constexpr int eveningSync = 21 * 60;
+constexpr int backupAt = 8 * 60;
+constexpr int backupEvery = 6;  // days: before the desk asks for one
 constexpr int demoDays = 9;
 
 class Story {
@@ -60,6 +61,8 @@ private:
         for (auto& phone : m_stage.phones())
             addTellings(moments, *phone, day);
         // Phones treated today write later the same day.
+        if (day % backupEvery == 0)
+            moments.push_back({backupAt, [this] { return keepBackup(); }});
         moments.push_back({morningSync, [this] { return clinicLooks(); }});
         moments.push_back({eveningSync, [this] { return clinicLooks(); }});
         std::stable_sort(moments.begin(), moments.end(), [](const Moment& a, const Moment& b) { return a.minute < b.minute; });
@@ -85,6 +88,15 @@ private:
         for (const Telling& telling : phone.patient->tellings)
             if (telling.day == day)
                 moments.push_back({telling.minuteOfDay, [this, &phone, &telling] { return tell(phone, telling); }});
+    }
+
+    /// The line of it alone: a copy of invented patients is of use to nobody.
+    Done keepBackup()
+    {
+        m_summary.count("backups noted");
+        const Done noted = m_stage.desk().workplace().desk().noteStep(records::Step::backupMade, m_scenario.practitioner);
+        m_stage.desk().workplace().settle(Done{});
+        return noted;
     }
 
     Done treat(const Patient& patient)
@@ -200,6 +212,7 @@ private:
         note(m_stage.syncDesk());
         fetchForFollowed();
         desk::Desk& desk = m_stage.desk().workplace().desk();
+        m_summary.count("looks with a backup overdue", desk.isBackupDue() ? 1 : 0);
         m_album.atTheQueue(m_stage);
         if (m_endsAt && m_stage.now() > *m_endsAt - std::chrono::hours(60))
             return {};
@@ -279,7 +292,7 @@ private:
         m_album.atTheEnd(m_stage);
         m_summary.count("pictures", static_cast<int>(m_album.pictures()));
         if (const QStringList missing = m_album.missing(); !missing.isEmpty())
-            return fail(Reason::notEnough, "pictures: none of " + missing.join(QStringLiteral(", ")).toStdString());
+            return fail(Reason::notEnough, "pictures: missing are " + missing.join(QStringLiteral(", ")).toStdString());
         if (m_endsAt)
             return {};
         desk::Desk& desk = m_stage.desk().workplace().desk();
@@ -325,10 +338,11 @@ private:
 
 }  // namespace
 
-Done playStory(const StorySetup& setup)
+Result<FolderHold> playStory(const StorySetup& setup)
 {
-    if (const Done emptied = emptyForStory(setup.out); !emptied)
-        return emptied;
+    auto held = emptyForStory(setup.out);
+    if (!held)
+        return fail(held.error());
     if (!QDir().mkpath(setup.out + QStringLiteral("/work")))
         return fail(Reason::storageFailed, "story: the folder cannot be made");
     Scenario scenario = inventedScenario();
@@ -338,9 +352,11 @@ Done playStory(const StorySetup& setup)
         scenario.days = demoDays;
     }
     Story story(setup, scenario);
-    Done played = story.play();
+    const Done played = story.play();
     const Done written = story.summary().write(setup.out + QStringLiteral("/summary.json"), played);
-    return played ? written : played;
+    if (!played || !written)
+        return fail(played ? written.error() : played.error());
+    return held;
 }
 
 }  // namespace ebbline::story

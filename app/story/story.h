@@ -2,8 +2,8 @@
 /// \file
 /// Plays the invented scenario through the real programs and writes down what happened.
 
+#include "app/story/story_folder.h"
 #include "core/clock/instant.h"
-#include "core/result/result.h"
 
 #include <QString>
 
@@ -20,7 +20,7 @@ struct StorySetup {
 };
 
 /// Needs a QApplication and its event loop. Prints progress on stderr.
-/// \returns what went wrong, if anything; the summary then says how far it came.
-Done playStory(const StorySetup& setup);
+/// \returns the folder, still held, or what went wrong; the summary then says how far it came.
+Result<FolderHold> playStory(const StorySetup& setup);
 
 }  // namespace ebbline::story

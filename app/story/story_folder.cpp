@@ -6,12 +6,19 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QSaveFile>
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
 
 namespace ebbline::story {
 
 namespace {
 
 constexpr auto everything = QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot;
+
+constexpr QLatin1String lockName{"open.lock"};
 
 QString summaryIn(const QString& folder)
 {
@@ -27,6 +34,13 @@ bool holdsStory(const QString& folder)
     const QJsonObject root = QJsonDocument::fromJson(file.readAll()).object();
     return root["result"].isString() && root["days"].isDouble() && root["steps"].isObject() && root["findings"].isArray()
            && root["hub"].isObject();
+}
+
+/// Nothing, or the lock that one left who came no further.
+bool holdsNothing(const QString& folder)
+{
+    const QStringList names = QDir(folder).entryList(everything);
+    return names.isEmpty() || names == QStringList{QString(lockName)};
 }
 
 bool removed(const QFileInfo& entry)
@@ -47,26 +61,49 @@ Done mayEmpty(const QString& folder)
     const std::string name = "'" + folder.toStdString() + "'";
     if (there.exists() && !there.isDir())
         return fail(Reason::refused, name + " is a file. Name a folder: a new one, or one of an earlier story.");
-    if (there.exists() && !QDir(folder).isEmpty(everything) && !holdsStory(folder))
+    if (there.exists() && !holdsNothing(folder) && !holdsStory(folder))
         return fail(Reason::refused, name + " is not empty and holds no earlier story, and it would be emptied. Name a new folder, "
                                             "or empty this one yourself.");
     return {};
 }
 
-Done emptyForStory(const QString& folder)
+FolderHold::~FolderHold()
+{
+    if (m_lock >= 0)
+        ::close(m_lock);
+}
+
+Result<FolderHold> emptyForStory(const QString& folder)
 {
     if (const Done may = mayEmpty(folder); !may)
-        return may;
+        return fail(may.error());
+    if (!QDir().mkpath(folder))
+        return fail(Reason::storageFailed, "story: the folder cannot be made");
+    // Not kept by the hub that is started meanwhile.
+    FolderHold hold(::open(QFile::encodeName(folder + QLatin1Char('/') + lockName).constData(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0666));
+    if (hold.m_lock < 0)
+        return fail(Reason::storageFailed, "story: the folder cannot be written to");
+    if (::flock(hold.m_lock, LOCK_EX | LOCK_NB) != 0)
+        return fail(Reason::refused, "'" + folder.toStdString() + "' is in use: a story is being played there, or the demo in it is open. "
+                                     "Wait for its end, or name another folder.");
     const auto entries = QDir(folder).entryInfoList(everything);
     // The summary goes last: a folder that is emptied halfway is still known for one of a story's.
     for (const QFileInfo& entry : entries)
-        if (entry.fileName() != QStringLiteral("summary.json") && !removed(entry))
+        if (entry.fileName() != QStringLiteral("summary.json") && entry.fileName() != lockName && !removed(entry))
             return fail(Reason::storageFailed, "story: the folder cannot be emptied");
-    QFile summary(summaryIn(folder));
     const QJsonObject begun{{"result", QStringLiteral("not played to the end")}, {"days", 0}, {"steps", QJsonObject{}},
                             {"findings", QJsonArray{}}, {"hub", QJsonObject{}}};
-    if (!QDir().mkpath(folder) || !summary.open(QIODevice::WriteOnly) || summary.write(QJsonDocument(begun).toJson()) < 0)
-        return fail(Reason::storageFailed, "story: the folder cannot be made");
+    if (const Done noted = writeWhole(summaryIn(folder), QJsonDocument(begun).toJson()); !noted)
+        return fail(noted.error());
+    return hold;
+}
+
+Done writeWhole(const QString& file, const QByteArray& contents)
+{
+    QSaveFile out(file);
+    // The last bytes leave the buffer here; whether they did is asked before the commit.
+    if (!out.open(QIODevice::WriteOnly) || out.write(contents) != contents.size() || !out.flush() || !out.commit())
+        return fail(Reason::storageFailed, "story: '" + file.toStdString() + "' cannot be written; is the disk full?");
     return {};
 }
 

@@ -1,11 +1,11 @@
 #include "app/story/summary.h"
 
 #include "app/story/hub_search.h"
+#include "app/story/story_folder.h"
 #include "core/clock/iso8601.h"
 #include "core/sync/messages.h"
 #include "core/sync/packed.h"
 
-#include <QFile>
 #include <QJsonDocument>
 
 #include <algorithm>
@@ -31,6 +31,43 @@ QJsonObject protocolDays()
     return {{"silent_days", thresholds.silentDays},
             {"silent_days_when_high", thresholds.silentDaysWhenHigh},
             {"puckering_kept_day", thresholds.puckeringKeptDay}};
+}
+
+/// What the phones hold of entries, as it was before it was sealed.
+struct Written {
+    std::vector<bytes::Bytes> bodies;       ///< of all phones
+    int notesFound = 0;                     ///< that stand in them
+    std::vector<journal::Operation> ofOne;  ///< all of the first phone that wrote some with and some without a note; of these
+    QStringList notes;                      ///< what their notes say
+    bytes::Bytes noted;                     ///< one with a note
+    bytes::Bytes unnoted;                   ///< one without: scores and signs alone
+};
+
+Written entriesOf(Stage& stage)
+{
+    Written written;
+    for (auto& phone : stage.phones()) {
+        Written mine;
+        for (const journal::Operation& operation : phone->program->home().diary().vault().operations()) {
+            if (operation.kind != static_cast<std::uint16_t>(records::Kind::entryRecorded))
+                continue;
+            mine.ofOne.push_back(operation);
+            written.bodies.push_back(operation.body);
+            const auto before = mine.notes.size();
+            for (const Telling& telling : phone->patient->tellings)
+                if (!telling.note.empty() && contains(operation.body, bytes::viewOf(telling.note)))
+                    mine.notes << QString::fromStdString(telling.note);
+            (mine.notes.size() > before ? mine.noted : mine.unnoted) = operation.body;
+        }
+        written.notesFound += static_cast<int>(mine.notes.size());
+        if (written.ofOne.empty() && !mine.noted.empty() && !mine.unnoted.empty()) {
+            written.ofOne = mine.ofOne;
+            written.notes = mine.notes;
+            written.noted = mine.noted;
+            written.unnoted = mine.unnoted;
+        }
+    }
+    return written;
 }
 
 }  // namespace
@@ -83,7 +120,7 @@ void Summary::found(Stage& stage, const recovery::CourseId& course, const triage
     m_findings.append(row);
 }
 
-Done Summary::judgeSecrecy(Stage& stage)
+QStringList Summary::wordsOfPatients() const
 {
     QStringList words{QString::fromStdString(m_scenario.clinicName), QString::fromStdString(m_scenario.practitioner),
                       QStringLiteral("swelling"), QStringLiteral("puckering")};
@@ -93,72 +130,59 @@ Done Summary::judgeSecrecy(Stage& stage)
             if (!telling.note.empty())
                 words << QString::fromStdString(telling.note);
     }
+    return words;
+}
+
+Done Summary::judgeSecrecy(Stage& stage)
+{
+    const QStringList words = wordsOfPatients();
+    const Written written = entriesOf(stage);
     const bytes::Bytes& carried = stage.carried();
     stage.hub().stop();
     auto hub = HubSearch::open(stage.hub().folder());
     if (!hub)
         return fail(hub.error());
-    const auto kept = hub->search(words);
+    // Scores are numbers and cannot be searched for; whole entries, scores and all, can.
+    const auto kept = hub->search({words, written.bodies});
     if (!kept)
         return fail(kept.error());
     QJsonArray readable;
-    for (const QString& word : kept->words + hub->wordsInLog(words))
-        readable.append(word);
-    for (const QString& word : readableIn(carried, words))
+    for (const QString& word : kept->words + hub->wordsInLog(words) + readableIn(carried, words))
         readable.append(word);
     const std::vector<bytes::Bytes> unpacked = sync::unpackedWithin(carried);
-    const auto wasCarried = [&](bytes::View operation) {
-        return contains(carried, operation) || std::ranges::any_of(unpacked, [&](const bytes::Bytes& plain) { return contains(plain, operation); });
-    };
+    const auto onTheWay = std::ranges::count_if(written.bodies, [&](const bytes::Bytes& body) {
+        return contains(carried, body) || std::ranges::any_of(unpacked, [&](const bytes::Bytes& plain) { return contains(plain, body); });
+    });
 
-    // Scores are numbers and cannot be searched for; whole operations, scores and all, can.
-    int operations = 0, operationsReadable = 0, notesInPhones = 0;
-    QStringList planted, plantedPacked;
-    for (auto& phone : stage.phones()) {
-        std::vector<journal::Operation> entries;
-        QStringList notes;
-        for (const journal::Operation& operation : phone->program->home().diary().vault().operations()) {
-            if (operation.kind != static_cast<std::uint16_t>(records::Kind::entryRecorded))
-                continue;
-            ++operations;
-            operationsReadable += wasCarried(operation.body) ? 1 : 0;
-            entries.push_back(operation);
-            for (const Telling& telling : phone->patient->tellings)
-                if (!telling.note.empty() && contains(operation.body, bytes::viewOf(telling.note))) {
-                    ++notesInPhones;
-                    notes << QString::fromStdString(telling.note);
-                    const auto unsealed = planted.isEmpty() ? hub->searchWith(operation.body, notes) : Result<HubSearch::Found>{};
-                    if (!unsealed)
-                        return fail(unsealed.error());
-                    planted << unsealed->words;
-                }
-        }
-        // Packed as they go into an envelope: a search that does not unpack passes over them.
-        if (plantedPacked.isEmpty() && !notes.isEmpty()) {
-            const auto unsealed = hub->searchWith(sync::packOperations(entries), notes);
-            if (!unsealed)
-                return fail(unsealed.error());
-            plantedPacked = unsealed->words;
-        }
-    }
-    const auto after = hub->search(words);
+    // What the same search must find, put in unsealed: a note, an entry that has none, and both packed as they go into an envelope.
+    const auto note = hub->searchWith(written.noted, {written.notes});
+    const auto scores = hub->searchWith(written.unnoted, {{}, {written.unnoted}});
+    const auto packed = hub->searchWith(sync::packOperations(written.ofOne), {written.notes, {written.unnoted}});
+    for (const auto* planted : {&note, &scores, &packed})
+        if (!*planted)
+            return fail(planted->error());
+    const auto after = hub->search({words});
     if (!after || after->cells != kept->cells)
         return fail(Reason::invalidState, "secrecy: what was put into the hub for the search is still there");
+    const bool logIsRead = !hub->wordsInLog({QStringLiteral("listening")}).isEmpty();
     m_hub["database_bytes"] = hub->databaseBytes();
     m_hub["database_rows"] = static_cast<int>(kept->rows);
     m_hub["database_cells"] = static_cast<int>(kept->cells);
-    m_hub["planted_words_found"] = QJsonArray::fromStringList(planted);
-    m_hub["planted_packed_words_found"] = QJsonArray::fromStringList(plantedPacked);
-    m_hub["log_holds_its_own_words"] = !hub->wordsInLog({QStringLiteral("listening")}).isEmpty();
+    m_hub["planted_words_found"] = QJsonArray::fromStringList(note->words);
+    m_hub["planted_packed_words_found"] = QJsonArray::fromStringList(packed->words);
+    m_hub["planted_entries_found"] = static_cast<int>(scores->bodies);
+    m_hub["planted_packed_entries_found"] = static_cast<int>(packed->bodies);
+    m_hub["log_holds_its_own_words"] = logIsRead;
     m_hub["bytes_carried"] = static_cast<qint64>(carried.size());
     m_hub["words_searched"] = static_cast<int>(words.size());
     m_hub["words_readable"] = readable;
-    m_hub["entries_searched"] = operations;
-    m_hub["entries_readable"] = operationsReadable;
-    m_hub["notes_found_on_phones"] = notesInPhones;
-    if (!readable.isEmpty() || operationsReadable > 0)
-        return fail(Reason::refused, "secrecy: something of a patient can be read on the way");
-    if (operations == 0 || notesInPhones == 0 || planted.isEmpty() || plantedPacked.isEmpty() || hub->wordsInLog({QStringLiteral("listening")}).isEmpty())
+    m_hub["entries_searched"] = static_cast<int>(written.bodies.size());
+    m_hub["entries_readable"] = static_cast<int>(onTheWay);
+    m_hub["entries_readable_in_database"] = static_cast<int>(kept->bodies);
+    m_hub["notes_found_on_phones"] = written.notesFound;
+    if (!readable.isEmpty() || onTheWay > 0 || kept->bodies > 0)
+        return fail(Reason::refused, "secrecy: something of a patient can be read at the hub or on the way");
+    if (written.ofOne.empty() || note->words.isEmpty() || scores->bodies == 0 || packed->words.isEmpty() || packed->bodies == 0 || !logIsRead)
         return fail(Reason::notEnough, "secrecy: the search finds nothing even where it must");
     return {};
 }
@@ -181,10 +205,7 @@ Done Summary::write(const QString& file, const Done& played) const
     root["protocol"] = protocolDays();
     root["entry_followed"] = m_followed;
     root["hub"] = m_hub;
-    QFile out(file);
-    if (!out.open(QIODevice::WriteOnly) || out.write(QJsonDocument(root).toJson()) < 0)
-        return fail(Reason::storageFailed, "story: the summary cannot be written");
-    return {};
+    return writeWhole(file, QJsonDocument(root).toJson());
 }
 
 }  // namespace ebbline::story

@@ -23,15 +23,18 @@ public:
     /// What the phone's own page said of one entry, in the order in which it said it.
     void followed(const std::string& kind, const QStringList& states);
 
-    /// Ends the hub, and searches what was carried, the hub's database, decrypted with its own key, and its log for names,
-    /// notes and plain operations; the same searches must find them in a phone's own operations, and in the database
-    /// once such an operation is put into it unsealed. \returns Reason::refused if they find any, Reason::notEnough if a
+    /// Ends the hub, and searches what was carried and the hub's database, decrypted with its own key, for names, notes and
+    /// whole entries, and its log for names and notes; the same searches must find them in a phone's own operations, and in
+    /// the database once such an operation, with a note or without, is put into it unsealed. \returns Reason::refused if they find any, Reason::notEnough if a
     /// search finds nothing where it must.
     Done judgeSecrecy(Stage& stage);
 
+    /// The file is whole, or as it was before. \returns Reason::storageFailed.
     Done write(const QString& file, const Done& played) const;
 
 private:
+    QStringList wordsOfPatients() const;
+
     const Scenario& m_scenario;
     std::map<std::string, int> m_counts;
     std::map<std::string, bool> m_seen;

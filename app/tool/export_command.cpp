@@ -9,6 +9,7 @@
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
 #include "core/exchange/fhir_bundle.h"
+#include "core/exchange/table_moments.h"
 #include "core/exchange/tables.h"
 #include "core/vault/vault.h"
 
@@ -118,12 +119,6 @@ int exportCourse(const Options& options)
     return fine;
 }
 
-std::vector<recovery::Entry> inOrder(std::vector<recovery::Entry> entries)
-{
-    std::stable_sort(entries.begin(), entries.end(), [](const auto& a, const auto& b) { return a.at.at < b.at.at; });
-    return entries;
-}
-
 int readBundle(const Options& options)
 {
     std::vector<NamedFile> tables{{"--out-scores", options.scores}};
@@ -147,23 +142,22 @@ int readBundle(const Options& options)
     treated.zone.clear();
     for (const auto& [stream, score] : record->baseline)
         scores.push_back({course, treated, treated, stream.symptom, stream.side, score});
+    std::vector<const recovery::Entry*> entries;
+    for (const recovery::Entry& entry : record->entries)
+        entries.push_back(&entry);
     std::size_t early = 0;
-    for (const recovery::Entry& entry : inOrder(record->entries)) {
-        clock::Moment at = entry.at;
+    for (auto& [entry, at] : exchange::inTables(entries, treated)) {
         at.zone.clear();
-        // A table holds no entry of before its treatment. As on the phone such an entry is never dropped and counts as made right after it.
-        if (at.at <= treated.at) {
-            at = treated;
-            at.at += std::chrono::milliseconds(++early);
-        }
-        for (const auto& [stream, score] : entry.scores)
+        if (entry->at.at <= treated.at)
+            ++early;
+        for (const auto& [stream, score] : entry->scores)
             scores.push_back({course, treated, at, stream.symptom, stream.side, score});
-        for (const recovery::Sign sign : entry.present)
+        for (const recovery::Sign sign : entry->present)
             signs.push_back({course, treated, at, sign, true});
-        for (const recovery::Sign sign : entry.absent)
+        for (const recovery::Sign sign : entry->absent)
             signs.push_back({course, treated, at, sign, false});
-        if (entry.temperature)
-            temperatures.push_back({course, treated, at, *entry.temperature});
+        if (entry->temperature)
+            temperatures.push_back({course, treated, at, *entry->temperature});
     }
     std::vector<Output> outputs{{options.scores, exchange::writeScores(scores)}};
     if (!options.signs.empty())

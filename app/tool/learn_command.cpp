@@ -18,6 +18,7 @@ struct Options {
     std::string scores;
     std::string truth;
     std::string placements;
+    std::string risks;
     std::vector<std::string> compare;
     std::string lot;
     learning::WatchDesign design;
@@ -43,7 +44,14 @@ int learn(const Options& options)
             return badInput;
         placements = std::move(*read);
     }
-    const auto courses = pastCourses(*scores, *truth, placements);
+    std::vector<exchange::RiskRow> risks;
+    if (!options.risks.empty()) {
+        auto read = rowsOf<exchange::RiskRow>(options.risks, exchange::readRisks, std::cerr);
+        if (!read)
+            return badInput;
+        risks = std::move(*read);
+    }
+    const auto courses = pastCourses(*scores, *truth, placements, risks);
     if (!courses)
         return complain(courses.error().detail);
     auto report = learnReport(*courses, options.design);
@@ -72,15 +80,19 @@ void addLearn(CLI::App& app, std::function<int()>& run)
     auto* command = app.add_subcommand("learn", "Say what many courses teach: complications, times, techniques, lots");
     command->footer("Tables: docs/formats/tables.md; every figure: docs/statistics/learning.md. Kind plain ended well, kind\n"
                     "silent is not known, every other kind is a complication. Too few to say is said as such.\n"
-                    "The chart over time takes the same risk (--risk) for every course: what a patient brings along is not\n"
-                    "adjusted for.\n"
-                    "Example: ebbline learn --scores s.csv --truth t.csv --placements p.csv --compare \"long barbs\" cones");
+                    "The chart over time (risk-adjusted sum, and expected - observed) takes the risk of a complication that was\n"
+                    "known before each treatment, where a table of risks has it, and the same risk (--risk) for every other\n"
+                    "course: without that table what a patient brings along is not adjusted for.\n"
+                    "Example: ebbline learn --scores s.csv --truth t.csv --placements p.csv --compare \"long barbs\" cones\n"
+                    "Example: risks.csv holds the lines  course,risk  c000001,0.02  c000002,0.10\n"
+                    "  ebbline learn --scores s.csv --truth t.csv --risks risks.csv");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
     command->add_option("--truth", options->truth, "Table of truth (CSV)")->required();
     command->add_option("--placements", options->placements, "Table of placements (CSV): techniques, zones, clinics, lots");
     command->add_option("--compare", options->compare, "Two techniques to set side by side")->expected(2);
     command->add_option("--lot", options->lot, "A lot to trace");
-    command->add_option("--risk", options->design.risk, "Of a complication, for the chart over time")
+    command->add_option("--risks", options->risks, "Table of risks (CSV): course and its own risk of a complication, above 0 and below 1");
+    command->add_option("--risk", options->design.risk, "Of a complication, for the chart over time: of courses without their own")
         ->check(CLI::Range(0.001, 0.999))
         ->capture_default_str();
     command->add_option("--odds", options->design.oddsRatio, "How much larger the odds are that the chart watches for")

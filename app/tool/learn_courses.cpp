@@ -40,7 +40,8 @@ std::map<std::string, learning::Outcome> outcomesOf(const std::vector<exchange::
 
 Result<std::vector<learning::PastCourse>> pastCourses(const std::vector<exchange::ScoreRow>& scores,
                                                       const std::vector<exchange::TruthRow>& truth,
-                                                      const std::vector<exchange::PlacementRow>& placements)
+                                                      const std::vector<exchange::PlacementRow>& placements,
+                                                      const std::vector<exchange::RiskRow>& risks)
 {
     // The same pairing of scores and truth as for every other subcommand.
     const auto known = knownCourses(scores, truth);
@@ -72,7 +73,16 @@ Result<std::vector<learning::PastCourse>> pastCourses(const std::vector<exchange
             course.technique = "mixed";
         if (row.zone)
             addOnce(course.zones, recovery::word(*row.zone));
-        addOnce(course.lots, row.lot);
+        // The table names no product.
+        if (const learning::PackLot lot{row.lot}; !lot.printed.empty() && std::ranges::find(course.lots, lot) == course.lots.end())
+            course.lots.push_back(lot);
+    }
+    for (const exchange::RiskRow& row : risks) {
+        const auto found = place.find(row.course);
+        if (found == place.end())
+            return fail(Reason::notFound, "table of risks, line " + std::to_string(row.place.line) + ": course "
+                                              + exchange::quotedCell(row.course) + " has no row in the table of scores");
+        courses[found->second].risk = row.risk;
     }
     return courses;
 }

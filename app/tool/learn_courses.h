@@ -13,10 +13,12 @@ namespace ebbline::tool {
 /// writing and nobody knows how it ended, every other kind is a complication. Placements may be missing:
 /// then technique, zones, lots and clinic are unknown. A course with threads of several techniques is
 /// "mixed".
-/// \returns Reason::notFound naming a course that has scores and no truth, the reverse, or placements
-///          alone.
+/// A course without a row of risk has none of its own.
+/// \returns Reason::notFound naming a course that has scores and no truth, the reverse, or placements or a
+///          risk alone.
 Result<std::vector<learning::PastCourse>> pastCourses(const std::vector<exchange::ScoreRow>& scores,
                                                       const std::vector<exchange::TruthRow>& truth,
-                                                      const std::vector<exchange::PlacementRow>& placements);
+                                                      const std::vector<exchange::PlacementRow>& placements,
+                                                      const std::vector<exchange::RiskRow>& risks = {});
 
 }  // namespace ebbline::tool

@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <cstdio>
 #include <ostream>
 
@@ -113,8 +114,18 @@ Json watchJson(const LearnReport& report)
               {"signalledAt", report.signalledAt}};
     json["sum"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().sum);
     json["expectedMinusObserved"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().expectedMinusObserved);
-    json["falseSignal"] = watch.points.empty() ? Json(nullptr) : Json(watch.falseSignal);
-    json["found"] = watch.points.empty() ? Json(nullptr) : Json(watch.found);
+    const bool oneRisk = !watch.points.empty() && !report.risks;
+    json["falseSignal"] = oneRisk ? Json(watch.falseSignal) : Json(nullptr);
+    json["found"] = oneRisk ? Json(watch.found) : Json(nullptr);
+    json["ownRisks"] = watch.ownRisks;
+    if (const auto& risks = report.risks) {
+        json["lowestRisk"] = risks->lowest;
+        json["highestRisk"] = risks->highest;
+        json["falseSignalLeast"] = risks->falseSignal.first;
+        json["falseSignalMost"] = risks->falseSignal.second;
+        json["foundLeast"] = risks->found.first;
+        json["foundMost"] = risks->found.second;
+    }
     return json;
 }
 
@@ -145,6 +156,21 @@ Json lotJson(const LotTrace& lot)
     return json;
 }
 
+RiskRange rangeOf(const PracticeWatch& watch, const WatchDesign& design)
+{
+    const auto [lowest, highest] = std::ranges::minmax(watch.points, {}, &WatchPoint::risk);
+    const auto allAt = [&](double risk) {
+        PracticeWatch all = watch;
+        WatchDesign at = design;
+        at.risk = risk;
+        watchOdds(all, at);
+        return std::pair(all.falseSignal, all.found);
+    };
+    const auto low = allAt(lowest.risk);
+    const auto high = allAt(highest.risk);
+    return {lowest.risk, highest.risk, std::minmax({low.first, high.first}), std::minmax({low.second, high.second})};
+}
+
 }  // namespace
 
 Result<LearnReport> learnReport(const std::vector<PastCourse>& courses, const WatchDesign& design)
@@ -160,9 +186,13 @@ Result<LearnReport> learnReport(const std::vector<PastCourse>& courses, const Wa
     for (const recovery::Symptom symptom : recovery::allSymptoms)
         report.resolutions.push_back(resolutionOf(courses, symptom));
     report.design = design;
-    auto watch = watchPractice(courses, design);
+    auto watch = watchPoints(courses, design);
     if (!watch)
         return fail(watch.error());
+    if (watch->ownRisks > 0)
+        report.risks = rangeOf(*watch, design);
+    else
+        watchOdds(*watch, design);
     for (const WatchPoint& point : watch->points)
         if (point.signal)
             report.signalledAt.push_back(point.course);

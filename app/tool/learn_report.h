@@ -8,8 +8,17 @@
 #include "core/learning/practice_watch.h"
 
 #include <iosfwd>
+#include <utility>
 
 namespace ebbline::tool {
+
+/// What a chart says where courses have risks of their own: with all at the lowest of them, and with all at the highest.
+struct RiskRange {
+    double lowest;
+    double highest;
+    std::pair<double, double> falseSignal;  ///< as PracticeWatch has it, smaller first
+    std::pair<double, double> found;
+};
 
 struct LearnReport {
     std::size_t courses = 0;
@@ -20,6 +29,7 @@ struct LearnReport {
     std::vector<learning::Resolution> resolutions;  ///< in the order of recovery::allSymptoms
     learning::WatchDesign design;
     learning::PracticeWatch watch;
+    std::optional<RiskRange> risks;         ///< if courses have risks of their own; the watch then has no odds
     std::vector<std::string> signalledAt;  ///< courses at which the practice signalled
     std::optional<learning::Answer<learning::Pool>> pool;  ///< with more than one clinic
     std::vector<learning::GroupShare> clinics;             ///< each by itself, where they can not be pooled
@@ -27,7 +37,7 @@ struct LearnReport {
     std::optional<learning::LotTrace> lot;
 };
 
-/// \returns as learning::watchPractice().
+/// \returns as learning::watchPoints().
 Result<LearnReport> learnReport(const std::vector<learning::PastCourse>& courses, const learning::WatchDesign& design);
 
 void printText(const LearnReport& report, std::ostream& out);

@@ -101,7 +101,12 @@ void printWatch(const LearnReport& report, std::ostream& out)
     const PracticeWatch& watch = report.watch;
     out << formatted("Practice over time: risk %g, odds ratio %g, decision %g\n", report.design.risk, report.design.oddsRatio,
                      report.design.decision);
-    out << "  the same risk is taken for every course: what a patient brings along is not adjusted for\n";
+    if (!report.risks)
+        out << "  the same risk is taken for every course: what a patient brings along is not adjusted for\n";
+    else
+        out << formatted("  %ld of %zu courses have a risk of their own (all risks: %g to %g)", watch.ownRisks, watch.points.size(),
+                         report.risks->lowest, report.risks->highest)
+            << "; adjusted for what these risks tell, and for nothing else\n";
     if (watch.points.empty()) {
         out << "  no course with a known outcome\n";
         return;
@@ -112,8 +117,14 @@ void printWatch(const LearnReport& report, std::ostream& out)
         if (point.signal)
             out << "  signal at " << point.course << ", treated " << clock::toIso8601(point.treated)
                 << formatted(", sum %.2f\n", point.sum);
-    out << "  by chance alone at least one signal in " << ofHundred(watch.falseSignal) << " such series; in "
-        << ofHundred(watch.found) << formatted(" if the odds are %g times as large\n", report.design.oddsRatio);
+    if (const auto& risks = report.risks)
+        out << "  with all at the lowest or all at the highest of these risks: by chance alone at least one signal in "
+            << ofHundred(risks->falseSignal.first) << " to " << ofHundred(risks->falseSignal.second) << " such series; in "
+            << ofHundred(risks->found.first) << " to " << ofHundred(risks->found.second);
+    else
+        out << "  by chance alone at least one signal in " << ofHundred(watch.falseSignal) << " such series; in "
+            << ofHundred(watch.found);
+    out << formatted(" if the odds are %g times as large\n", report.design.oddsRatio);
     if (!watch.settled)
         out << formatted("  not settled: %ld courses have no known outcome, some of them before the last one shown\n", watch.unknown);
 }

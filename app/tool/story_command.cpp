@@ -11,6 +11,7 @@
 #include <QApplication>
 #include <QFileInfo>
 
+#include <clocale>
 #include <iostream>
 #include <memory>
 
@@ -33,6 +34,8 @@ int inApplication(const std::string& out, const std::function<Done(const QString
     char name[] = "ebbline";
     char* argv[] = {name, nullptr};
     QApplication application(argc, argv);
+    // Qt has set the locale of the system: under a decimal comma C functions would write numbers that no other machine reads.
+    std::setlocale(LC_NUMERIC, "C");
     app::loadFonts();
     if (const Done ready = crypto::initialise(); !ready) {
         std::cerr << "ebbline: " << ready.error().detail << '\n';
@@ -62,7 +65,8 @@ void addStory(CLI::App& app, std::function<int()>& run)
     playing->callback([story, &run] {
         run = [story] {
             return inApplication(story->out, [&](const QString& hub) {
-                return story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
+                const auto played = story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
+                return played ? Done{} : Done(fail(played.error()));
             });
         };
     });

@@ -17,6 +17,16 @@ bool within(double value, double low, double high)
     return std::isfinite(value) && value >= low && value <= high;
 }
 
+/// Whether all of the solution held epinephrine. Where no thread says where, the solution's word stands for all, as in
+/// the treatments of an older program; where one does, every other one has to say so too.
+bool everywhere(const recovery::Treatment& treatment)
+{
+    const auto silent = [](const recovery::Placement& placement) { return !placement.epinephrineAt; };
+    const auto whole = [](const recovery::Placement& placement) { return placement.epinephrineAt == recovery::EpinephrineAt::both; };
+    return treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine
+           && (std::ranges::all_of(treatment.placements, silent) || std::ranges::all_of(treatment.placements, whole));
+}
+
 }  // namespace
 
 Done check(const Limits& limits)
@@ -71,11 +81,14 @@ Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
 
     Dose dose{};
     dose.givenMl = solution.extraMl;
+    double mostWith = solution.extraMl;  // mL that can have held epinephrine: an entry point's share of a track is not known
     for (std::size_t i = 0; i < treatment.placements.size(); ++i) {
         const double volume = treatment.placements[i].anaestheticMl;
         if (!within(volume, 0, 20))
             return fail(Reason::outOfRange, "placement " + std::to_string(i + 1) + ": want 0..20 mL");
         dose.givenMl += volume;
+        if (treatment.placements[i].epinephrineAt != recovery::EpinephrineAt::nowhere)
+            mostWith += volume;
         if (volume > trackNoteMl)
             dose.tracksOverHalfMl.push_back(static_cast<int>(i + 1));
     }
@@ -83,17 +96,18 @@ Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
     dose.solutionMg = dose.givenMl * *strength;
     dose.otherwiseMg = otherwise;
     dose.givenMg = dose.solutionMg + otherwise;
-    dose.limitedAs = otherwise > 0 ? recovery::Drug::lidocaine : solution.drug;
+    dose.epinephrineInPart = solution.drug == recovery::Drug::lidocaineWithEpinephrine && !everywhere(treatment);
+    dose.limitedAs = otherwise > 0 || dose.epinephrineInPart ? recovery::Drug::lidocaine : solution.drug;
     if (solution.epinephrineOneIn > 0)
         // 1 in n is 1 g in n mL, so a million micrograms in n mL, then diluted as the rest.
-        dose.epinephrineUg = dose.givenMl * 1e6 / solution.epinephrineOneIn / (1 + solution.bicarbonatePart);
+        dose.epinephrineUg = mostWith * 1e6 / solution.epinephrineOneIn / (1 + solution.bicarbonatePart);
 
     if (treatment.weightKg) {
         Result<double> maximum = maximumMg(dose.limitedAs, *treatment.weightKg, limits);
         if (!maximum)
             return fail(maximum.error());
         if (dose.limitedAs != solution.drug) {
-            // A clinic may have set the other one lower: what is given beside it never raises the maximum.
+            // A clinic may have set the other one lower: what is given beside it, or without, never raises the maximum.
             const Result<double> ofSolution = maximumMg(solution.drug, *treatment.weightKg, limits);
             if (ofSolution && *ofSolution < *maximum) {
                 maximum = ofSolution;

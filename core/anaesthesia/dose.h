@@ -8,8 +8,9 @@
 /// Buffering with bicarbonate dilutes the solution and leaves the milligrams as they were.
 /// Tumescent doses are left out on purpose. The practitioner may lower a limit, never raise it.
 /// Lidocaine given otherwise (blocks, other strengths) counts toward the same total. Whether it held
-/// epinephrine is not written down, so with any of it the lower, plain maximum holds for all
-/// (decision: docs/clinical/anaesthesia.md). What is absorbed of a cream is not known and not counted.
+/// epinephrine is not written down, so with any of it the lower, plain maximum holds for all. The same where
+/// some of the solution held epinephrine and some did not: the labels name a maximum for each alone and none
+/// for both together, and the plain one is right for whichever part (decision: docs/clinical/anaesthesia.md). What is absorbed of a cream is not known and not counted.
 
 #include "core/recovery/treatment.h"
 
@@ -33,10 +34,12 @@ struct Dose {
     double otherwiseMg;        ///< lidocaine given otherwise, mg; 0 also where none is written down
     double givenMg;            ///< both together, mg
     double concentrationMgPerMl;  ///< of what was injected, after buffering
-    double epinephrineUg;      ///< microgram
+    double epinephrineUg;      ///< microgram; the most that it can be where only some of the solution held it
+    bool epinephrineInPart;    ///< the solution held it, and a thread says that it had none of it somewhere, or does
+                               ///< not say where another one does
     std::optional<double> maximumMg;  ///< empty without a weight
     std::optional<double> maximumMl;  ///< of this solution, beside what was given otherwise; at least 0
-    recovery::Drug limitedAs;  ///< whose maximum holds: once some was given otherwise, the lower of both
+    recovery::Drug limitedAs;  ///< whose maximum holds: once some was given otherwise or without, the lower of both
     bool capped = false;       ///< the maximum is the cap, not mg/kg
     bool overMaximum = false;  ///< by more than the rounding of a sum, a billionth of the maximum
     std::vector<int> tracksOverHalfMl;  ///< placements, counted from 1, with more than 0.5 mL

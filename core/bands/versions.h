@@ -107,6 +107,7 @@ public:
     std::optional<std::string> saying(const Band& band) const;
     const std::vector<Learned>& versions() const { return m_versions; }  ///< in the order they were added
     const std::vector<Choice>& choices() const { return m_choices; }     ///< oldest first
+    bool operator==(const History&) const = default;
 
 private:
     std::vector<Learned> m_versions;

@@ -1,7 +1,6 @@
 #include "core/desk/inside.h"
 
 #include "core/bytes/reader.h"
-#include "core/bytes/text.h"
 
 #include <algorithm>
 
@@ -10,9 +9,6 @@ namespace ebbline::desk {
 namespace {
 
 constexpr const char* hubName = "hub";
-constexpr const char* draftName = "treatment-draft";
-
-std::string planName(const recovery::CourseId& course) { return "plan/" + bytes::toHex(course.view()); }
 
 }  // namespace
 
@@ -128,55 +124,6 @@ std::vector<records::PatientRegistered> Desk::patients() const
         patients.push_back(patient);
     std::stable_sort(patients.begin(), patients.end(), [](const auto& a, const auto& b) { return a.name < b.name; });
     return patients;
-}
-
-Done Desk::recordTreatment(const recovery::Treatment& treatment)
-{
-    if (const Done may = m_inside->needsTask(records::Task::treat); !may)
-        return may;
-    if (const Done checked = recovery::check(treatment); !checked)
-        return checked;
-    if (!m_inside->vault.state().patients.contains(treatment.patient))
-        return fail(Reason::notFound, "treatment: the patient is not registered");
-    return m_inside->appendNamed(records::Task::treat, treatment.course, records::TreatmentRecorded{treatment}, {draftName});
-}
-
-std::optional<recovery::Treatment> Desk::draft() const
-{
-    const auto stored = m_inside->vault.kept(draftName);
-    if (!stored)
-        return std::nullopt;
-    const auto body = records::decodeDraft(*stored);
-    return body ? std::optional(*body) : std::nullopt;
-}
-
-Done Desk::keepDraft(const recovery::Treatment& treatment)
-{
-    return m_inside->vault.keep(draftName, records::encode(records::TreatmentRecorded{treatment}));
-}
-
-Done Desk::discardDraft()
-{
-    return m_inside->vault.keep(draftName, {});
-}
-
-std::optional<recovery::Treatment> Desk::plan(const recovery::CourseId& course) const
-{
-    const auto stored = m_inside->vault.kept(planName(course));
-    if (!stored)
-        return std::nullopt;
-    const auto body = records::decodeDraft(*stored);
-    return body ? std::optional(*body) : std::nullopt;
-}
-
-Done Desk::keepPlan(const recovery::Treatment& treatment)
-{
-    return m_inside->vault.keep(planName(treatment.course), records::encode(records::TreatmentRecorded{treatment}));
-}
-
-Done Desk::discardPlan(const recovery::CourseId& course)
-{
-    return m_inside->vault.keep(planName(course), {});
 }
 
 recovery::Treatment Desk::blankTreatment(const recovery::PatientId& patient) const

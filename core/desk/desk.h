@@ -9,7 +9,6 @@
 #include "core/desk/views.h"
 #include "core/learning/past_course.h"
 #include "core/pairing/statement.h"
-#include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
 #include "core/sync/messages.h"
 #include "core/triage/queue.h"
@@ -45,6 +44,13 @@ public:
     /// done; empty: now. \returns Reason::outOfRange for any other step.
     Done noteStep(records::Step step, const std::string& by, const std::optional<clock::Moment>& at = {});
     std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
+    /// A backup of this desk's own vault that is older, or was never made, is due as soon as there is a treatment to lose: the guide asks
+    /// for one a week. Our own choice.
+    static constexpr std::chrono::hours backupHolds{7 * 24};
+    /// One that lies further ahead of the clock was made while that ran ahead, and says nothing of when. Our own choice.
+    static constexpr std::chrono::hours backupAhead{1};
+    std::optional<clock::Moment> lastBackup() const;  ///< of this desk; of those ahead only if there is no other; empty: its journal knows of none
+    bool isBackupDue() const;
 
     /// Roles are a rule of the house (records::Role). What the role of the person at the desk does not allow is refused with
     /// Reason::refused before anything is done; whoever shows it asks before.
@@ -67,13 +73,35 @@ public:
 
     Result<recovery::PatientId> registerPatient(const std::string& name, const std::string& phone,
                                                 const std::string& language);
-    /// Lets go of the draft in the same transaction. \returns as recovery::check().
+    /// Writes name, number and language of a patient anew, in the name of the person at the desk; what was written before stays on
+    /// record. Open to everyone, as registering is. `seen`: the last correction that whoever writes had in sight, empty if it was what
+    /// was registered: of what a colleague corrected meanwhile, only what is changed here is changed. `inSight`: what stood before whoever writes; empty if
+    /// it is what `seen` left. What brings back what `seen` wrote and a colleague's correction held against is recorded in two
+    /// steps, the first of which changes nothing.
+    /// \returns what was recorded, for takeBackCorrection(); Reason::notEnough without a name, Reason::notFound, Reason::alreadyExists
+    ///          if that is what holds, Reason::invalidState if nobody is named at the desk; as records::check().
+    Result<journal::OperationId> correctPatient(const records::PatientRegistered& patient, const std::optional<journal::OperationId>& seen,
+                                                const std::optional<records::PatientRegistered>& inSight = {});
+    /// What held before it is written anew. \returns Reason::notFound, Reason::invalidState as above; Reason::alreadyExists if it was
+    /// corrected again since.
+    Done takeBackCorrection(const recovery::PatientId& patient, const journal::OperationId& correction);
+    std::vector<journal::PatientCorrection> corrections(const recovery::PatientId& patient) const;  ///< oldest first
+    /// With the plan that is kept beside it, if there is one. Lets go of draft and plan in the same transaction. \returns as recovery::check().
     Done recordTreatment(const recovery::Treatment& treatment);
-    /// A treatment being written; kept durably at every change.
-    std::optional<recovery::Treatment> draft() const;
+    /// A treatment being written; kept durably at every change, on this computer. Each patient has one of her own; the null id has
+    /// what is written while nobody is chosen.
+    /// \returns Reason::notFound if none is being written; any other reason if that cannot be told or read: then nothing may be kept over it.
+    Result<recovery::Treatment> draft(const recovery::PatientId& patient) const;
+    /// Whose treatments are being written, readable or not; the null id comes first. \returns Reason::storageFailed.
+    Result<std::vector<recovery::PatientId>> drafted() const;
     Done keepDraft(const recovery::Treatment& treatment);
-    Done discardDraft();
-    /// What was planned before the patient lay down, beside what was done; kept on this computer.
+    /// What was written while nobody was chosen becomes that of the treatment's patient.
+    Done handDraft(const recovery::Treatment& treatment);
+    Done discardDraft(const recovery::PatientId& patient);
+    /// The one draft that an older program kept becomes its patient's, unless she has one; it waits then.
+    /// \returns whose it is, empty if there was none to move; any reason if it cannot be read: it stays as it is.
+    Result<std::optional<recovery::PatientId>> adoptFormerDraft();
+    /// What was planned before the patient lay down, beside what was done; kept on this computer until the treatment is recorded with it.
     std::optional<recovery::Treatment> plan(const recovery::CourseId& course) const;
     Done keepPlan(const recovery::Treatment& treatment);
     Done discardPlan(const recovery::CourseId& course);
@@ -85,8 +113,8 @@ public:
     Done signProtocol(const triggers::Protocol& protocol);
     /// Every version of a protocol, oldest first; empty if none was ever signed.
     std::vector<records::ProtocolSigned> protocolVersions(const std::string& name) const;
-    /// A protocol being changed; kept durably at every change.
-    std::optional<triggers::Protocol> protocolDraft() const;
+    /// A protocol being changed; kept durably at every change. \returns as draft().
+    Result<triggers::Protocol> protocolDraft() const;
     Done keepProtocolDraft(const triggers::Protocol& protocol);
     Done discardProtocolDraft();
     /// Past courses to rehearse a protocol on, copied.
@@ -130,6 +158,7 @@ public:
         bool tls = true;
         bytes::Array<32> keyHash{};
         std::string address() const { return (tls ? "https://" : "http://") + host; }
+        bool operator==(const Hub&) const = default;
     };
     std::optional<Hub> hub() const;
 
@@ -163,17 +192,21 @@ public:
 
     Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
              records::Outcome outcome = records::Outcome::none, const std::string& note = {});
-    /// The same on several findings, in one step: on all of them or on none. \returns what was recorded, for takeBack().
+    /// The same on several findings, in one step: on all of them or on none. A silence that is gone is left out; a call, or a visit brought
+    /// forward, that was about nothing else is noted on it all the same. \returns what was recorded, for takeBack().
     Result<std::vector<journal::OperationId>> actOn(const recovery::CourseId& course, const std::vector<std::string>& findings,
                                                     records::Act act, records::Outcome outcome = records::Outcome::none,
                                                     const std::string& note = {});
+    /// A call that was about no finding, in the name of the person at the desk. \returns what was recorded, for takeBack(); Reason::notFound
+    /// for a course that is not there, Reason::tooLarge over 2000 bytes.
+    Result<std::vector<journal::OperationId>> noteCall(const recovery::CourseId& course, records::Contact contact, const std::string& text = {});
     /// The visit is on another day from now on: the phone shows it, reminds of it and goes by it, as do silence and forecast here. The
-    /// findings are noted as answered by it, in the same step. `followUp`: aftercare::momentOf() a visit. \returns what was recorded,
+    /// findings are noted as answered by it, in the same step; a note on none of them is kept as that of a call is. `followUp`: aftercare::momentOf() a visit. \returns what was recorded,
     /// for takeBack(); Reason::outOfRange as openCourse(), Reason::invalidState if no phone has the course, Reason::alreadyExists
     /// if that is what was agreed.
     Result<std::vector<journal::OperationId>> moveVisit(const recovery::CourseId& course, const clock::Moment& followUp,
                                                         const std::vector<std::string>& findings, const std::string& note = {});
-    /// Takes acts back that were noted by mistake, in the name of the person at the desk; what was noted stays on
+    /// Takes acts and calls back that were noted by mistake, in the name of the person at the desk; what was noted stays on
     /// record beside it. A visit that was moved with one of them, and not moved again since, is on its former day again. \returns Reason::notFound if one of them is no act on this course, Reason::alreadyExists if
     /// all are taken back.
     Done takeBack(const recovery::CourseId& course, const std::vector<journal::OperationId>& acts);
@@ -199,6 +232,9 @@ public:
     Done openCourse(const recovery::CourseId& course, const triggers::Protocol& protocol,
                     const clock::Moment& followUp);
 
+    /// Tells the hub which devices are over, then runs once over everything (sync::run()). What waits for the hub's answers holds the inside
+    /// of this desk by its address, which stays when the desk is moved. Whoever lets the desk go, or gives it another one's inside, lets the
+    /// courier go with it, before an answer can come: a courier that is gone calls nobody.
     void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
 
     /// Whether this desk may sign for the clinic: invite, open courses, enlist and revoke.
@@ -235,86 +271,6 @@ private:
     explicit Desk(std::unique_ptr<Inside> inside);
     friend class Inviting;
     std::unique_ptr<Inside> m_inside;
-};
-
-/// Pairing as the desk lives it: one offer for one course, or for another desk. A course that has a phone gets
-/// the new one in its place: the old one is told, and the new one is sent everything that the two shared.
-class Inviting {
-public:
-    enum class Step : std::uint8_t { idle, publishing, shown, compare, linking, linked, usedTwice, expired, failed };
-
-    /// Of a phone that the new one replaces: it is at hand and may still say what it holds; or it is lost, and the hub is told
-    /// to refuse it at once.
-    enum class OldPhone : std::uint8_t { atHand, lost };
-    Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
-             const triggers::Protocol& protocol, const clock::Moment& followUp, OldPhone old = OldPhone::atHand);
-    /// For another desk; an owner's holds the root key as well.
-    enum class NewDesk : std::uint8_t { plain, owner };
-    Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind);
-
-    /// Makes the offer and gives it to the hub. For another desk it is a grave step, and for two; for a phone in another's place it is for two.
-    void start(sync::Courier& courier, std::function<void()> changed);
-    /// Asks the hub once.
-    void poll(sync::Courier& courier, std::function<void()> changed);
-    /// Both read the same number: sign the link and open the course.
-    void confirm(sync::Courier& courier, std::function<void()> changed);
-    void refuse();
-
-    Step step() const { return m_step; }
-    std::string qrText() const;
-    std::string typedCode() const;
-    std::string confirmationNumber() const;  ///< from compare on
-    std::int64_t secondsLeft() const;
-    const std::optional<Error>& problem() const { return m_problem; }
-    /// The hub has not admitted this clinic: whoever runs it adds the clinic by its root key first.
-    bool isClinicUnknown() const { return m_clinicUnknown; }
-
-private:
-    void failWith(const Error& error);
-    Done mayInvite();
-    void publish(std::function<void()> changed);
-    void takeEnrolment(const bytes::Bytes& body, std::function<void()> changed);
-    void sendNonce(std::function<void()> changed);
-    void sendLink(std::function<void()> changed);
-    void announceDesk(std::function<void()> changed);
-    Done linkHere();
-    Done linkPhone();
-    Done linkDesk();
-    Done replaceOldPhone();
-
-    Desk& m_desk;
-    const clock::Clock& m_clock;
-    Step m_step = Step::idle;
-    std::optional<Error> m_problem;
-    bool m_clinicUnknown = false;
-    struct Inside;
-    std::shared_ptr<Inside> m_inside;
-};
-
-/// A new, empty desk joins its colleagues' clinic by the code that an owner's desk shows.
-class Applying {
-public:
-    using Step = sync::Enrolling::Step;
-
-    Applying(Desk& desk, const clock::Clock& clock);
-    Applying(const Applying&) = delete;
-    Applying& operator=(const Applying&) = delete;
-
-    /// As patient::Joining::start(); a patient's code is refused.
-    Done start(std::string_view codeText, const std::string& hubForTypedCode = {}) { return m_enrolling.start(codeText, hubForTypedCode); }
-    std::string hub() const { return m_enrolling.hub(); }
-    bool tls() const { return m_enrolling.tls(); }
-    bytes::Array<32> hubKeyHash() const { return m_enrolling.hubKeyHash(); }
-    void poll(sync::Courier& courier, std::function<void()> changed) { m_enrolling.poll(courier, std::move(changed)); }
-    Step step() const { return m_enrolling.step(); }
-    std::string confirmationNumber() const { return m_enrolling.confirmationNumber(); }
-    const std::optional<Error>& problem() const { return m_enrolling.problem(); }
-
-private:
-    Done takeLink(const pairing::Offer& offer, bytes::View link);
-
-    Desk& m_desk;
-    sync::Enrolling m_enrolling;
 };
 
 }  // namespace ebbline::desk

@@ -39,6 +39,29 @@ const journal::Visit* movedWith(const journal::CourseState& course, const journa
     return acted.act == records::Act::visitBroughtForward && last.entered == acted.at ? &last : nullptr;
 }
 
+/// The keys of which an act can speak. A silence goes when late entries arrive, also while somebody rings because of it: it is
+/// left out beside others. With nothing else there, what was done with the patient is kept on the silence that was meant.
+Result<std::vector<std::string>> stillThere(const journal::CourseState& course, const std::vector<std::string>& keys,
+                                            const records::FindingActed& acted)
+{
+    const auto findings = triage::findingsOf(course, acted.at);
+    std::vector<std::string> there;
+    std::vector<std::string> gone;
+    for (const std::string& key : keys) {
+        if (std::ranges::find(findings, key, &triage::Finding::key) != findings.end())
+            there.push_back(key);
+        else if (triage::namesSilence(key))
+            gone.push_back(key);
+        else
+            return fail(Reason::notFound, "finding: the course has no such finding");
+    }
+    if (!there.empty() || gone.empty())
+        return there;
+    if (acted.act == records::Act::called || acted.act == records::Act::visitBroughtForward)
+        return gone;
+    return fail(Reason::notFound, "finding: she was not silent, as it turned out");
+}
+
 /// The course as the phone has it, with the visit on another day.
 records::CourseOpened withVisit(const journal::CourseState& course, const clock::Moment& followUp, const std::string& by)
 {
@@ -83,15 +106,28 @@ Result<std::vector<records::Body>> Desk::Inside::acts(const recovery::CourseId& 
             return fail(may.error());
     if (acted.act == records::Act::closed && acted.outcome == records::Outcome::none)
         return fail(Reason::notEnough, "act: closing needs an outcome");
-    const auto findings = triage::findingsOf(*found, acted.at);
+    const auto named = stillThere(*found, keys, acted);
+    if (!named)
+        return fail(named.error());
     std::vector<records::Body> bodies;
-    for (const std::string& key : keys) {
-        if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
-            return fail(Reason::notFound, "finding: the course has no such finding");
+    for (const std::string& key : *named) {
         acted.finding = key;
         bodies.push_back(acted);
     }
     return bodies;
+}
+
+Result<std::vector<journal::OperationId>> Desk::noteCall(const recovery::CourseId& id, records::Contact contact, const std::string& text)
+{
+    if (!m_inside->course(id))
+        return fail(Reason::notFound, "course: unknown");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "call: nobody is named at the desk");
+    const clock::Moment now = m_inside->now();
+    const records::CallNoted call{id, contact, text, m_inside->person, now};
+    if (const Done fits = records::check(call); !fits)
+        return fail(fits.error());
+    return m_inside->vault.append({call}, now);
 }
 
 Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::CourseId& id, const clock::Moment& followUp,
@@ -109,6 +145,8 @@ Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::Course
         return fail(when.error());
     if (course.opened->followUp == followUp)
         return fail(Reason::alreadyExists, "follow-up: that is what was agreed");
+    if (bodies->empty() && !note.empty())
+        bodies->push_back(records::CallNoted{id, records::Contact::visitBroughtForward, note, m_inside->person, now});
     // Of these the phone gets the course alone: what people note stays at the clinic (records::goesBetween()).
     bodies->insert(bodies->begin(), withVisit(course, followUp, m_inside->person));
     return m_inside->vault.append(*bodies, now, mailbox);
@@ -130,7 +168,8 @@ Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::Ope
             formerVisit = found->visits[found->visits.size() - 2].followUp;
         if (std::ranges::find(found->visits, act, &journal::Visit::operation) != found->visits.end())
             continue;
-        if (std::ranges::find(found->actOperations, act) == found->actOperations.end())
+        const bool isCall = std::ranges::any_of(found->calls, [&](const auto& call) { return call.operation == act; });
+        if (!isCall && std::ranges::find(found->actOperations, act) == found->actOperations.end())
             return fail(Reason::notFound, "act: the course has no such act");
         bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
     }
@@ -153,8 +192,11 @@ Done Desk::recordFollowUp(const records::FollowUpRecorded& followUp, const Closi
     const auto findings = triage::findingsOf(*found, now);
     std::vector<records::Body> bodies;
     for (const auto& [key, outcome] : closings) {
-        if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
+        if (std::ranges::find(findings, key, &triage::Finding::key) == findings.end()) {
+            if (triage::namesSilence(key))
+                continue;  // what she wrote arrived while the form was open
             return fail(Reason::notFound, "finding: the course has no such finding");
+        }
         if (outcome == records::Outcome::none)
             return fail(Reason::notEnough, "act: closing needs an outcome");
         bodies.push_back(records::FindingActed{followUp.course, key, records::Act::closed, outcome, m_inside->person, {}, now});

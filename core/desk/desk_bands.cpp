@@ -216,7 +216,7 @@ Done Desk::changeBand(bands::Choice choice, const triggers::Protocol* changed)
     }
     if (changed && !met)
         return fail(Reason::notFound, "protocol: there is none of that name");
-    const std::vector<std::string_view> finished = changed ? std::vector<std::string_view>{protocolDraftName} : std::vector<std::string_view>{};
+    const std::vector<std::string_view> finished = changed && protocolDraft() ? std::vector<std::string_view>{protocolDraftName} : std::vector<std::string_view>{};
     const auto appended = m_inside->vault.append(bodies, m_inside->now(), {}, {}, finished);
     return appended ? Done{} : Done(fail(appended.error()));
 }

@@ -1,6 +1,7 @@
 // A clinic with several desks: who they are, fresh epochs, lost desks, and a new desk's way in.
 
 #include "core/desk/inside.h"
+#include "core/desk/inviting.h"
 
 #include "core/sync/key_change.h"
 #include "core/sync/least_version.h"
@@ -210,8 +211,9 @@ Done Desk::Inside::passOnFrom(const envelope::DeviceId& device)
 }
 
 Applying::Applying(Desk& desk, const clock::Clock& clock)
-    : m_desk(desk), m_enrolling(desk.vault(), clock, pairing::Purpose::desk,
-                                [this](const pairing::Offer& offer, bytes::View link) { return takeLink(offer, link); })
+    : Enrolling(desk.vault(), clock, pairing::Purpose::desk,
+                [this](const pairing::Offer& offer, bytes::View link) { return takeLink(offer, link); }),
+      m_desk(desk)
 {
 }
 

@@ -32,9 +32,11 @@ Done Desk::signProtocol(const triggers::Protocol& protocol)
     if (!used)
         return fail(Reason::refused, "band: it is not in use");
     const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
+    // A draft that cannot be read is not what is signed here.
     return m_inside->appendNamed(
         records::Task::protocol, {},
-        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()}, {protocolDraftName});
+        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()},
+        protocolDraft() ? std::vector<std::string_view>{protocolDraftName} : std::vector<std::string_view>{});
 }
 
 std::vector<records::ProtocolSigned> Desk::protocolVersions(const std::string& name) const
@@ -44,13 +46,12 @@ std::vector<records::ProtocolSigned> Desk::protocolVersions(const std::string& n
     return found == all.end() ? std::vector<records::ProtocolSigned>{} : found->second;
 }
 
-std::optional<triggers::Protocol> Desk::protocolDraft() const
+Result<triggers::Protocol> Desk::protocolDraft() const
 {
     const auto stored = m_inside->vault.kept(protocolDraftName);
     if (!stored)
-        return std::nullopt;
-    auto draft = records::decodeProtocol(*stored);
-    return draft ? std::optional(std::move(*draft)) : std::nullopt;
+        return fail(stored.error());
+    return records::decodeProtocolDraft(*stored);
 }
 
 Done Desk::keepProtocolDraft(const triggers::Protocol& protocol)

@@ -25,6 +25,31 @@ Done Desk::noteStep(records::Step step, const std::string& by, const std::option
     return m_inside->append(records::StepTaken{step, {}, {}, by, {}, at.value_or(m_inside->now())});
 }
 
+std::optional<clock::Moment> Desk::lastBackup() const
+{
+    const auto& made = m_inside->vault.state().backups;
+    const auto own = made.find(m_inside->vault.device());
+    if (own == made.end())
+        return std::nullopt;
+    // One of a clock that ran ahead does not hide those that were made since; alone, it is what is on record.
+    const auto credible = [until = m_inside->clock.now() + backupAhead](const clock::Moment& at) { return at.at <= until; };
+    std::optional<clock::Moment> last;
+    for (const clock::Moment& at : own->second)
+        if (!last || (credible(at) == credible(*last) ? at.at > last->at : credible(at)))
+            last = at;
+    return last;
+}
+
+bool Desk::isBackupDue() const
+{
+    const auto& courses = m_inside->vault.state().courses;
+    if (std::ranges::none_of(courses, [](const auto& each) { return each.second.treatment.has_value(); }))
+        return false;
+    const auto last = lastBackup();
+    const clock::Instant now = m_inside->clock.now();
+    return !last || now - last->at > backupHolds || last->at > now + backupAhead;
+}
+
 bool Desk::isStepAllowed() const { return m_inside->isAllowed(); }
 
 void Desk::setSecond(std::string name) { m_inside->second = std::move(name); }

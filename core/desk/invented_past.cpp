@@ -64,6 +64,12 @@ recovery::Treatment treatmentOf(int number, const recovery::PatientId& patient, 
     thread.ending = drawn(number, 5, 2) < 3 ? recovery::Ending::shortOfMovingZone : recovery::Ending::pastMovingZone;
     thread.material = materials[drawn(number, 4, 3)];
     thread.gauge = drawn(number, 3, 4) == 0 ? 21 : 19;
+    thread.instrument = thread.gauge == 21 ? recovery::Instrument::sharpNeedle : recovery::Instrument::bluntCannula;
+    thread.instrumentLengthMm = 90;
+    const bool epinephrine = drawn(number, 2, 7) == 0;
+    thread.epinephrineAt = !epinephrine                   ? recovery::EpinephrineAt::nowhere
+                           : drawn(number, 3, 16) == 0 ? recovery::EpinephrineAt::entryPoint
+                                                       : recovery::EpinephrineAt::both;
     thread.lot = lots[drawn(number, 5, 5)];
     thread.expiry = "2029-06-30";
     thread.anaestheticMl = 0.4;
@@ -78,7 +84,6 @@ recovery::Treatment treatmentOf(int number, const recovery::PatientId& patient, 
         treatment.placements.push_back(thread);
         treatment.placements.push_back(recovery::mirrored(thread));
     }
-    const bool epinephrine = drawn(number, 2, 7) == 0;
     treatment.anaesthetic = {epinephrine ? recovery::Drug::lidocaineWithEpinephrine : recovery::Drug::lidocaine, 1.0, epinephrine ? 200'000 : 0, 0, 2};
     treatment.weightKg = 52 + drawn(number, 30, 8);
     treatment.consentGiven = treatment.cautionsGiven = true;
@@ -149,7 +154,7 @@ void act(std::vector<records::Body>& bodies, const Desk& desk, const Course& cou
             bodies.push_back(records::FindingActed{course.treatment.course, finding.key, what, outcome, desk.person(), {}, at});
         };
         done(records::Act::taken, records::Outcome::none);
-        done(records::Act::called, records::Outcome::none);
+        done(records::Act::called, cameBack ? records::Outcome::none : records::Outcome::notReached);
         if (trouble)
             done(records::Act::visitBroughtForward, records::Outcome::none);
         const bool advised = drawn(number, 3, 14) == 0;

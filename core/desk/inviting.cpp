@@ -102,7 +102,7 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
     inside.courier = &courier;
     sync::HubClient::plainRequest(courier, known,
                                   [this, alive, changed = std::move(changed)](const auto& response) {
-                                      if (alive.expired())
+                                      if (alive.expired() || isOver())
                                           return;
                                       if (!response) {
                                           m_clinicUnknown = sync::isUnknownThere(response.error());
@@ -135,7 +135,7 @@ void Inviting::publish(std::function<void()> changed)
     const std::weak_ptr<Inside> alive = m_inside;
     inside.hub->signedRequest({"POST", "/v1/offers", {}, body, {}},
                               [this, alive, changed = std::move(changed)](const auto& response) {
-                                  if (alive.expired())
+                                  if (alive.expired() || isOver())
                                       return;
                                   if (response)
                                       m_step = Step::shown;
@@ -166,6 +166,9 @@ void Inviting::poll(sync::Courier& courier, std::function<void()> changed)
                                   if (alive.expired())
                                       return;
                                   m_inside->asking = false;
+                                  // What ended it meanwhile is said on: nothing that was asked before changes it.
+                                  if (isOver())
+                                      return changed();
                                   if (!response) {
                                       failWith(response.error());
                                       return changed();
@@ -309,10 +312,13 @@ void Inviting::sendLink(std::function<void()> changed)
                               });
 }
 
+bool Inviting::isOver() const { return m_step == Step::failed || m_step == Step::usedTwice || m_step == Step::expired; }
+
 void Inviting::refuse()
 {
+    m_differed = m_step == Step::compare;
     m_step = Step::failed;
-    m_problem = Error{Reason::refused, "pairing: the numbers were not the same"};
+    m_problem = Error{Reason::refused, m_differed ? "pairing: the numbers were not the same" : "pairing: it was called off"};
 }
 
 }  // namespace ebbline::desk

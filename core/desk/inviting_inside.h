@@ -3,6 +3,7 @@
 /// What an offer holds while it is open; inside of core/desk only.
 
 #include "core/desk/inside.h"
+#include "core/desk/inviting.h"
 #include "core/sync/hub_client.h"
 
 namespace ebbline::desk {

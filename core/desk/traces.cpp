@@ -69,7 +69,13 @@ struct Describe {
     Trace& trace;
     const journal::State& state;
 
-    void operator()(const records::PatientRegistered& body) const { trace.patient = body.name; }
+    void operator()(const records::PatientRegistered& body) const
+    {
+        trace.patient = body.name;
+        const auto corrected = state.patientCorrections.find(body.patient);
+        trace.corrected = corrected != state.patientCorrections.end()
+                          && std::ranges::find(corrected->second, trace.id, &journal::PatientCorrection::operation) != corrected->second.end();
+    }
     void operator()(const records::CourseOpened& body) const { trace.by = body.practitioner; }
     void operator()(const records::FindingActed& body) const
     {
@@ -79,6 +85,7 @@ struct Describe {
             trace.task = records::Task::close;
     }
     void operator()(const records::ActTakenBack& body) const { trace.by = body.by; }
+    void operator()(const records::CallNoted& body) const { trace.by = body.by; }
     void operator()(const records::WordHandedOver& body) const { trace.by = body.by; }
     void operator()(const records::EntriesOpened& body) const
     {
@@ -156,6 +163,9 @@ std::vector<Trace> traces(const journal::State& state, const std::vector<journal
         std::visit(describe, *body);
         if (const auto name = names.find(operation.id); name != names.end() && isNamedBefore(kind))
             describe.by(name->second.by, name->second.task);
+        // Open to everyone: its name is no matter of a role.
+        else if (name != names.end() && kind == Kind::patientRegistered)
+            trace.by = name->second.by;
         trace.beyondRole = trace.task && !trace.by.empty() && !state.couldDo(trace.by, *trace.task, trace.id, operation.stamp);
         found.push_back(std::move(trace));
     }

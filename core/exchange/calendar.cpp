@@ -125,7 +125,7 @@ bool isPlain(std::string_view text)
 }  // namespace
 
 Result<std::string> writeCalendar(const std::vector<CalendarEvent>& events, const aftercare::Zone& zone,
-                                  const CalendarWords& words, clock::Instant stamp)
+                                  const CalendarWords& words, clock::Instant stamp, std::size_t changes)
 {
     if (events.empty())
         return fail(Reason::notEnough, "calendar: there is no event");
@@ -150,6 +150,7 @@ Result<std::string> writeCalendar(const std::vector<CalendarEvent>& events, cons
         lines.add("UID:" + event.uid);
         lines.add("DTSTAMP:" + utc(stamp));
         lines.add(startOf(zone, event.at));
+        lines.add("SEQUENCE:" + std::to_string(changes));
         lines.add("DURATION:PT15M");
         lines.add("SUMMARY;LANGUAGE=" + words.language + ":" + escaped(words.summary));
         lines.add("CLASS:PRIVATE");

@@ -23,9 +23,11 @@ struct CalendarWords {
 /// One VCALENDAR with the zone and its changes, an event with an alarm for each reminder, CRLF, lines
 /// folded at 75 octets.
 /// \param stamp  when the file is made
+/// \param changes  how often what the reminders hang on was changed: their SEQUENCE (section 3.8.7.4), by which a calendar
+///        knows that an event is another one than what it took in before
 /// \returns Reason::malformed for a uid out of its form or a control character in the words,
 ///          Reason::notEnough for no event.
 Result<std::string> writeCalendar(const std::vector<CalendarEvent>& events, const aftercare::Zone& zone,
-                                  const CalendarWords& words, clock::Instant stamp);
+                                  const CalendarWords& words, clock::Instant stamp, std::size_t changes = 0);
 
 }  // namespace ebbline::exchange

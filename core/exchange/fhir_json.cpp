@@ -70,6 +70,11 @@ Json codeable(std::string_view system, std::string_view code, std::string_view t
     return {{"coding", Json::array({{{"system", system}, {"code", code}}})}, {"text", text}};
 }
 
+std::string_view sideText(recovery::Side side)
+{
+    return side == recovery::Side::left ? "the patient's left" : "the patient's right";
+}
+
 Json reference(std::string_view url)
 {
     return {{"reference", url}};

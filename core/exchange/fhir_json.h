@@ -12,6 +12,7 @@ using Json = nlohmann::ordered_json;
 
 inline constexpr std::string_view loinc = "http://loinc.org";
 inline constexpr std::string_view ucum = "http://unitsofmeasure.org";
+inline constexpr std::string_view gs1 = "http://hl7.org/fhir/NamingSystem/gs1-di";
 inline constexpr std::string_view consentScope = "http://terminology.hl7.org/CodeSystem/consentscope";
 inline constexpr std::string_view dataOperation = "http://terminology.hl7.org/CodeSystem/v3-DataOperation";
 inline constexpr std::string_view participant = "http://terminology.hl7.org/CodeSystem/provenance-participant-type";
@@ -32,6 +33,9 @@ Result<clock::Moment> takeMoment(const Json& resource, const std::string& name);
 
 Json codeable(std::string_view system, std::string_view code, std::string_view text);
 Json reference(std::string_view url);
+
+/// A side in words that nobody takes for the reader's own: "the patient's left". \pre not Side::none.
+std::string_view sideText(recovery::Side side);
 
 /// An extension of ours with one value: key is valueInteger, valueDecimal, valueString, valueBoolean.
 Json extension(std::string_view name, const std::string& key, Json value);

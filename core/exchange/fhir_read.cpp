@@ -66,6 +66,9 @@ void Reader::take(const Json& resource, const std::string& url)
     } else if (type == "Device") {
         speaksOf(resource, "patient");
         m_devices[url] = device(resource);
+    } else if (type == "DeviceRequest" && extensionOf(resource, "entry-x", "valueDecimal") != nullptr) {
+        speaksOf(resource, "subject");
+        m_requests.push_back(request(resource));
     } else if (type == "Consent") {
         consent(resource);
     } else if (type == "Questionnaire") {
@@ -126,7 +129,10 @@ void Reader::finishTreatment()
                 refuse(Reason::malformed, "the treatment names a thread that is not in the bundle");
             treatment.placements.push_back(device->second);
         }
+        treatment.planned = std::move(m_requests);
         mustBeSound(records::TreatmentRecorded{treatment});
+    } else if (!m_requests.empty()) {
+        refuse(Reason::malformed, "a plan is in it, and no record of the treatment that it was for");
     }
     if (std::set(m_placed.begin(), m_placed.end()).size() != m_placed.size() || m_placed.size() != m_devices.size())
         refuse(Reason::malformed, "the treatment does not name every thread of the bundle once");

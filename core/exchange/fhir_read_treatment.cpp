@@ -43,7 +43,8 @@ void Reader::procedure(const Json& resource)
     m_record.treatment = std::move(treatment);
 }
 
-recovery::Placement Reader::device(const Json& resource)
+/// What a thread of the plan says as well.
+recovery::Placement Reader::thread(const Json& resource)
 {
     recovery::Placement placement;
     placement.side = choice<recovery::Side>(resource, "side", 0, 2);
@@ -54,6 +55,24 @@ recovery::Placement Reader::device(const Json& resource)
     placement.ending = choice<recovery::Ending>(resource, "ending", 1, 2);
     placement.material = choice<recovery::Material>(resource, "material", 1, 5);
     placement.form = choice<recovery::Form>(resource, "form", 1, 6);
+    if (extensionOf(resource, "instrument", "valueInteger") != nullptr)
+        placement.instrument = choice<recovery::Instrument>(resource, "instrument", 1, 2);
+    return placement;
+}
+
+recovery::Placement Reader::request(const Json& resource)
+{
+    recovery::Placement planned = thread(resource);
+    planned.lengthMm = whole(resource, "length-mm");
+    planned.gauge = whole(resource, "gauge");
+    if (extensionOf(resource, "instrument-length-mm", "valueInteger") != nullptr)
+        planned.instrumentLengthMm = whole(resource, "instrument-length-mm");
+    return planned;
+}
+
+recovery::Placement Reader::device(const Json& resource)
+{
+    recovery::Placement placement = thread(resource);
     placement.anaestheticMl = decimal(resource, "anaesthetic-ml");
     const Json* how = extensionOf(resource, "redone", "valueInteger");
     const Json* why = extensionOf(resource, "redone-reason", "valueString");
@@ -61,7 +80,14 @@ recovery::Placement Reader::device(const Json& resource)
         refuse(Reason::malformed, "a thread that was redone lacks how or why");
     if (why != nullptr)
         placement.redone = recovery::Redone{choice<recovery::Redoing>(resource, "redone", 1, 2), wordsOf(*why, "redone-reason")};
+    if (extensionOf(resource, "epinephrine-at", "valueInteger") != nullptr)
+        placement.epinephrineAt = choice<recovery::EpinephrineAt>(resource, "epinephrine-at", 1, 4);
     placement.lot = textOrNone(resource, "lotNumber");
+    for (const Json& carrier : arrayOf(resource, "udiCarrier")) {
+        if (placement.article || textOf(carrier, "issuer") != gs1)
+            refuse(Reason::malformed, "a thread is of two products, or its product has no number of the kind that is read");
+        placement.article = textOf(carrier, "deviceIdentifier");
+    }
     if (resource.contains("expirationDate"))
         placement.expiry = textOf(resource, "expirationDate");
     for (const Json& property : arrayOf(resource, "property")) {
@@ -74,6 +100,8 @@ recovery::Placement Reader::device(const Json& resource)
             placement.lengthMm = value;
         else if (name == "needle or cannula gauge")
             placement.gauge = value;
+        else if (name == "needle or cannula length")
+            placement.instrumentLengthMm = value;
     }
     return placement;
 }

@@ -26,7 +26,9 @@ private:
 
     // fhir_read_treatment.cpp
     void procedure(const Json& resource);
+    static recovery::Placement thread(const Json& resource);
     static recovery::Placement device(const Json& resource);
+    static recovery::Placement request(const Json& resource);
     void consent(const Json& resource);
 
     // fhir_read_entries.cpp
@@ -46,6 +48,7 @@ private:
     std::set<std::string> m_spokenOf;                    ///< the patients that resources of ours name
     std::map<std::string, recovery::Placement> m_devices;
     std::vector<std::string> m_placed;
+    std::vector<recovery::Placement> m_requests;         ///< threads of the plan
     std::set<std::string> m_consents;                    ///< words of our own system
     std::optional<std::set<std::string>> m_links;        ///< of the questionnaire; empty: there is none
     std::set<std::string> m_answered;                    ///< links that entries answered

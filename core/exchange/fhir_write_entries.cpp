@@ -60,7 +60,7 @@ void Writer::observation(const recovery::Entry& entry, const std::string& from, 
     Json made = observed(entry, "survey", pain ? codeable(loinc, "72514-3", "Pain, 0 to 10") : codeable(ours("symptom"), word, std::string(word) + ", 0 to 10"));
     made["valueInteger"] = score.points();
     if (stream.side != recovery::Side::none)
-        made["bodySite"] = codeable(ours("side"), recovery::word(stream.side), recovery::word(stream.side));
+        made["bodySite"] = codeable(ours("side"), recovery::word(stream.side), sideText(stream.side));
     made["derivedFrom"] = Json::array({reference(from)});
     const std::string url = nextUrl();
     m_measured.emplace(Measured{entry.id, stream}, url);

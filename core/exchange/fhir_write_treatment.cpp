@@ -7,9 +7,36 @@ namespace {
 
 Json siteOf(const recovery::Placement& placement)
 {
-    const std::string site = std::string(recovery::word(placement.zone))
-                             + (placement.side == recovery::Side::none ? "" : "-" + std::string(recovery::word(placement.side)));
-    return codeable(ours("site"), site, site);
+    const std::string zone(recovery::word(placement.zone));
+    if (placement.side == recovery::Side::none)
+        return codeable(ours("site"), zone, zone);
+    return codeable(ours("site"), zone + "-" + std::string(recovery::word(placement.side)), zone + ", " + std::string(sideText(placement.side)));
+}
+
+/// Where a thread lies, or was to lie, and which one it is.
+Json threadOf(const recovery::Placement& placement)
+{
+    Json said = Json::array({
+        extension("side", "valueInteger", static_cast<int>(placement.side)),
+        extension("zone", "valueInteger", static_cast<int>(placement.zone)),
+        extension("view", "valueInteger", static_cast<int>(placement.view)),
+        extension("entry-x", "valueDecimal", placement.entry.x),
+        extension("entry-y", "valueDecimal", placement.entry.y),
+        extension("end-x", "valueDecimal", placement.end.x),
+        extension("end-y", "valueDecimal", placement.end.y),
+        extension("ending", "valueInteger", static_cast<int>(placement.ending)),
+        extension("material", "valueInteger", static_cast<int>(placement.material)),
+        extension("form", "valueInteger", static_cast<int>(placement.form)),
+    });
+    if (placement.instrument)
+        said.push_back(extension("instrument", "valueInteger", static_cast<int>(*placement.instrument)));
+    return said;
+}
+
+Json typeOf(const recovery::Placement& placement)
+{
+    return codeable(ours("thread"), recovery::word(placement.material),
+                    std::string(recovery::word(placement.material)) + " thread, " + std::string(recovery::word(placement.form)));
 }
 
 }  // namespace
@@ -29,8 +56,11 @@ void Writer::procedure()
     if (!extensions.empty())
         procedure["extension"] = std::move(extensions);
     add(std::move(procedure), ownUrl(m_record.course.view()));
-    if (m_record.treatment)
+    if (m_record.treatment) {
+        for (const recovery::Placement& planned : m_record.treatment->planned)
+            request(planned);
         consents(*m_record.treatment);
+    }
 }
 
 /// The clinic's own record of what was done.
@@ -73,35 +103,31 @@ void Writer::recorded(const recovery::Treatment& treatment, Json& procedure, Jso
 std::string Writer::device(const recovery::Placement& placement)
 {
     Json device{{"resourceType", "Device"}};
-    device["extension"] = Json::array({
-        extension("side", "valueInteger", static_cast<int>(placement.side)),
-        extension("zone", "valueInteger", static_cast<int>(placement.zone)),
-        extension("view", "valueInteger", static_cast<int>(placement.view)),
-        extension("entry-x", "valueDecimal", placement.entry.x),
-        extension("entry-y", "valueDecimal", placement.entry.y),
-        extension("end-x", "valueDecimal", placement.end.x),
-        extension("end-y", "valueDecimal", placement.end.y),
-        extension("ending", "valueInteger", static_cast<int>(placement.ending)),
-        extension("material", "valueInteger", static_cast<int>(placement.material)),
-        extension("form", "valueInteger", static_cast<int>(placement.form)),
-        extension("anaesthetic-ml", "valueDecimal", placement.anaestheticMl),
-    });
+    device["extension"] = threadOf(placement);
+    device["extension"].push_back(extension("anaesthetic-ml", "valueDecimal", placement.anaestheticMl));
     if (placement.redone) {
         device["extension"].push_back(extension("redone", "valueInteger", static_cast<int>(placement.redone->how)));
         device["extension"].push_back(extension("redone-reason", "valueString", placement.redone->reason));
     }
+    if (placement.epinephrineAt)
+        device["extension"].push_back(extension("epinephrine-at", "valueInteger", static_cast<int>(*placement.epinephrineAt)));
     if (placement.expiry)
         device["expirationDate"] = *placement.expiry;
     if (!placement.lot.empty())
         device["lotNumber"] = placement.lot;
-    device["type"] = codeable(ours("thread"), recovery::word(placement.material),
-                              std::string(recovery::word(placement.material)) + " thread, " + std::string(recovery::word(placement.form)));
+    if (placement.article)
+        device["udiCarrier"] = Json::array({{{"deviceIdentifier", *placement.article}, {"issuer", gs1}}});
+    device["type"] = typeOf(placement);
     device["patient"] = reference(m_patient);
     device["property"] = Json::array(
         {{{"type", {{"text", "length"}}},
           {"valueQuantity", Json::array({{{"value", placement.lengthMm}, {"unit", "mm"}, {"system", ucum}, {"code", "mm"}}})}},
          {{"type", {{"text", "needle or cannula gauge"}}},
           {"valueQuantity", Json::array({{{"value", placement.gauge}, {"unit", "G"}}})}}});
+    if (placement.instrumentLengthMm)
+        device["property"].push_back(
+            {{"type", {{"text", "needle or cannula length"}}},
+             {"valueQuantity", Json::array({{{"value", *placement.instrumentLengthMm}, {"unit", "mm"}, {"system", ucum}, {"code", "mm"}}})}});
     const std::string url = nextUrl();
     add(std::move(device), url);
     // Which thread lies where: the procedure lists sites and threads, and not which belongs to which.
@@ -112,6 +138,20 @@ std::string Writer::device(const recovery::Placement& placement)
     use["bodySite"] = siteOf(placement);
     add(std::move(use), nextUrl());
     return url;
+}
+
+/// A thread of the plan: in the order of the plan, and of no pack yet.
+void Writer::request(const recovery::Placement& planned)
+{
+    Json request{{"resourceType", "DeviceRequest"}, {"status", "completed"}, {"intent", "plan"}};
+    request["extension"] = threadOf(planned);
+    request["extension"].push_back(extension("length-mm", "valueInteger", planned.lengthMm));
+    request["extension"].push_back(extension("gauge", "valueInteger", planned.gauge));
+    if (planned.instrumentLengthMm)
+        request["extension"].push_back(extension("instrument-length-mm", "valueInteger", *planned.instrumentLengthMm));
+    request["codeCodeableConcept"] = typeOf(planned);
+    request["subject"] = reference(m_patient);
+    add(std::move(request), nextUrl());
 }
 
 /// Only what was agreed to: where the record does not say so, nobody knows that it was refused.

@@ -31,6 +31,7 @@ private:
     void procedure();
     void recorded(const recovery::Treatment& treatment, Json& procedure, Json& extensions);
     std::string device(const recovery::Placement& placement);
+    void request(const recovery::Placement& planned);
     void consents(const recovery::Treatment& treatment);
     void consent(Json scope, std::string_view what, std::string_view text);
 

@@ -1,5 +1,7 @@
 #include "core/exchange/gs1.h"
 
+#include "core/recovery/treatment.h"
+
 #include <algorithm>
 
 namespace ebbline::exchange {
@@ -17,16 +19,6 @@ bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isValue(char c) { return c > ' ' && c <= '~' && c != '(' && c != ')'; }
 
 bool allDigits(std::string_view text) { return std::all_of(text.begin(), text.end(), isDigit); }
-
-/// Weights 3 and 1 from the right, the check digit itself weighing 1.
-bool checkDigitHolds(std::string_view digits)
-{
-    int sum = 0;
-    int weight = 1;
-    for (auto digit = digits.rbegin(); digit != digits.rend(); ++digit, weight = 4 - weight)
-        sum += weight * (*digit - '0');
-    return sum % 10 == 0;
-}
 
 int number(std::string_view digits)
 {
@@ -64,7 +56,7 @@ Done take(PackCode& code, std::string_view identifier, std::string_view value, s
     if (identifier == "01") {
         if (value.size() != articleDigits || !allDigits(value))
             return fail(Reason::malformed, "pack code: 01 wants 14 digits");
-        if (!checkDigitHolds(value))
+        if (!recovery::isArticle(value))
             return fail(Reason::malformed, "pack code: the check digit of 01 is wrong");
         return once(code.article, std::string(value));
     }

@@ -285,6 +285,32 @@ Read<TruthRow> readTruth(std::string_view table)
     return finished(reader, std::move(rows));
 }
 
+Read<RiskRow> readRisks(std::string_view table)
+{
+    static constexpr std::array<std::string_view, 2> columns{"course", "risk"};
+    TableReader reader(table, "risks", columns);
+    std::map<std::string, std::size_t, std::less<>> told;
+    std::vector<RiskRow> rows;
+    while (reader.next()) {
+        auto name = nameOf(reader, 0);
+        const std::string_view cell = reader.cell(1);
+        double risk = 0;
+        const auto [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), risk, std::chars_format::fixed);
+        const bool sound = error == std::errc{} && end == cell.data() + cell.size() && risk > 0 && risk < 1;
+        if (!sound)
+            reader.fault(1, "want a risk above 0 and below 1, such as 0.05, found " + quotedCell(cell));
+        if (!name || !sound)
+            continue;
+        const auto [place, fresh] = told.try_emplace(*name, reader.line());
+        if (!fresh) {
+            reader.fault(0, "this course was told in line " + std::to_string(place->second) + " already");
+            continue;
+        }
+        rows.push_back({std::move(*name), risk, {reader.line(), reader.placeOf(0)}});
+    }
+    return finished(reader, std::move(rows));
+}
+
 Read<FindingRow> readFindings(std::string_view table)
 {
     static constexpr std::array<std::string_view, 7> columns{"course",  "raised_at", "trigger", "urgency",

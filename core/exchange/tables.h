@@ -73,6 +73,14 @@ struct TruthRow {
 /// `plain`.
 inline constexpr std::string_view plainKind = "plain";
 
+/// A risk of a complication that was known before the treatment: `course,risk`, one row a course.
+struct RiskRow {
+    std::string course;
+    double risk = 0;  ///< above 0 and below 1: digits with a decimal point
+    Place place = {};  ///< the column is that of `course`
+    bool operator==(const RiskRow&) const = default;
+};
+
 /// One firing: `course,raised_at,trigger,urgency,symptom,side,reason`.
 struct FindingRow {
     std::string course;
@@ -114,6 +122,8 @@ Read<SignRow> readSigns(std::string_view table);
 /// Two temperatures of one moment that differ are a problem.
 Read<TemperatureRow> readTemperatures(std::string_view table);
 Read<TruthRow> readTruth(std::string_view table);
+/// A course told twice is a problem, and so is a risk of 0 or of 1: such a course would tell nothing, or everything.
+Read<RiskRow> readRisks(std::string_view table);
 Read<FindingRow> readFindings(std::string_view table);
 
 /// With the header row, CRLF, columns in the order above, free text guarded against spreadsheets.

@@ -43,6 +43,15 @@ std::string place(const OperationId& id)
     return bytes::toHex(id.device.view()) + "/" + std::to_string(id.number);
 }
 
+void dumpCorrection(Dump& out, const PatientCorrection& correction)
+{
+    const std::string where = place(correction.operation);
+    out.line("patient-correction", where, correction.written);
+    out.line("patient-correction-before", where, correction.before);
+    out.line("patient-correction-after", where, correction.after);
+    out.line("patient-correction-by " + where + " " + bytes::toHex(bytes::viewOf(correction.by)) + (correction.crossed ? " crossed" : ""));
+}
+
 void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& course)
 {
     out.line("course " + bytes::toHex(id.view()));
@@ -50,6 +59,8 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("treatment", place(version.operation), version.value);
     if (course.opened)
         out.line("opened", id, *course.opened);
+    if (course.planChanges > 0)
+        out.line("plan-changes " + std::to_string(course.planChanges));
     if (course.link)
         out.line("link", id, *course.link);
     for (const auto& [entry, history] : course.entries)
@@ -67,6 +78,8 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("warning", warning.entry, warning);
     for (const auto& act : course.acts)
         out.line("act", act.finding, act);
+    for (const auto& call : course.calls)
+        out.line("call", place(call.operation), call.value);
     for (const auto& [act, back] : course.actsTakenBack)
         out.line("act-taken-back " + place(act), id, back);
     for (const auto& message : course.messages)
@@ -108,6 +121,14 @@ std::string dump(const State& state)
         out.line("dose-limited", std::string("-"), *state.doseLimited);
     for (const auto& [id, patient] : state.patients)
         out.line("patient", id, patient);
+    for (const auto& [id, corrections] : state.patientCorrections)
+        for (const auto& correction : corrections)
+            dumpCorrection(out, correction);
+    for (const auto& [device, made] : state.backups)
+        for (const clock::Moment& at : made)
+            out.line("backup " + bytes::toHex(device.view()) + " " + clock::toIso8601(at));
+    for (const auto& [course, count] : state.notUnderstood)
+        out.line("not-understood " + bytes::toHex(course.view()) + " " + std::to_string(count));
     for (const auto& [name, protocol] : state.protocols)
         out.line("protocol", name, protocol);
     for (const bands::Learned& learned : state.bands.versions())

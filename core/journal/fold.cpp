@@ -1,3 +1,4 @@
+#include "core/journal/patient_corrections.h"
 #include "core/journal/state.h"
 
 #include <algorithm>
@@ -40,7 +41,20 @@ public:
     }
 
 private:
-    void take(records::PatientRegistered& body) { m_state.patients.insert_or_assign(body.patient, std::move(body)); }
+    void take(records::PatientRegistered& body)
+    {
+        const auto [place, fresh] = m_state.patients.try_emplace(body.patient, body);
+        if (fresh)
+            return;
+        records::PatientRegistered& holds = place->second;
+        auto& corrections = m_state.patientCorrections[body.patient];
+        PatientCorrection correction = correctionOf(*m_operation, body, holds, corrections);
+        const auto who = m_state.namedBefore.find(m_operation->id.device);
+        if (who != m_state.namedBefore.end() && who->second.number + 1 == m_operation->id.number)
+            correction.by = who->second.by;
+        holds = correction.after;
+        corrections.push_back(std::move(correction));
+    }
 
     void take(records::TreatmentRecorded& body)
     {
@@ -56,6 +70,9 @@ private:
             course.openedAt = m_operation->entered;
         if (!course.opened || course.opened->followUp != body.followUp)
             course.visits.push_back({body.followUp, m_operation->id, m_operation->entered});
+        if (course.opened && (course.opened->followUp != body.followUp || course.opened->treated != body.treated
+                              || course.opened->protocol.carePlan != body.protocol.carePlan))
+            ++course.planChanges;
         course.opened = std::move(body);
     }
 
@@ -91,6 +108,8 @@ private:
         const OperationId act{body.act.device, body.act.number};
         m_state.courses[body.course].actsTakenBack.try_emplace(act, std::move(body));
     }
+
+    void take(records::CallNoted& body) { m_state.courses[body.course].calls.push_back({body, m_operation->id, m_operation->entered}); }
 
     void take(records::WordHandedOver& body) { m_state.words.insert_or_assign(m_operation->id, std::move(body)); }
 
@@ -144,9 +163,19 @@ private:
         course.link = std::move(body);
     }
 
-    /// These stand in the journal for whoever asks who did it; nothing follows from them.
-    void take(const records::StepTaken&) {}
-    void take(const records::WorkDone&) {}
+    /// Both stand in the journal for whoever asks who did it. Of a backup follows how old a desk's last one is.
+    void take(const records::StepTaken& body)
+    {
+        if (body.step != records::Step::backupMade)
+            return;
+        m_state.backups[m_operation->id.device].push_back(body.at);
+    }
+    /// One about a course stands on that course's shelf, and is not asked for here.
+    void take(records::WorkDone& body)
+    {
+        if (body.course.isNull())
+            m_state.namedBefore.insert_or_assign(m_operation->id.device, NamedBefore{m_operation->id.number, std::move(body.by)});
+    }
 
     void take(records::RoleGiven& body)
     {
@@ -262,10 +291,12 @@ void Journal::add(Operation operation)
     case Fold::Outcome::unknown:
         ++shelf.unknown;
         ++m_state.unknown;
+        noteNotUnderstood(course, shelf);
         return;
     case Fold::Outcome::unreadable:
         ++shelf.unreadable;
         ++m_state.unreadable;
+        noteNotUnderstood(course, shelf);
         return;
     }
 }
@@ -298,16 +329,7 @@ void Journal::noteChange(const recovery::CourseId& course)
 void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
 {
     if (course.isNull()) {
-        m_state.patients.clear();
-        m_state.protocols.clear();
-        m_state.protocolVersions.clear();
-        m_state.clinic.reset();
-        m_state.doseLimited.reset();
-        m_state.bands = {};
-        m_state.bandThresholds.clear();
-        m_state.words.clear();
-        m_state.roles.clear();
-        m_state.people.clear();
+        static_cast<ClinicState&>(m_state) = {};
     } else {
         m_state.courses.erase(course);
     }
@@ -322,7 +344,16 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     }
     m_state.unknown += shelf.unknown;
     m_state.unreadable += shelf.unreadable;
+    noteNotUnderstood(course, shelf);
     noteChange(course);
+}
+
+void Journal::noteNotUnderstood(const recovery::CourseId& course, const Shelf& shelf)
+{
+    if (const std::size_t count = shelf.unknown + shelf.unreadable; count > 0)
+        m_state.notUnderstood.insert_or_assign(course, count);
+    else
+        m_state.notUnderstood.erase(course);
 }
 
 Operation Journal::find(const OperationId& id, const recovery::CourseId& course) const

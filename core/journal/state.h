@@ -20,6 +20,7 @@ struct Version {
     OperationId operation;
     clock::Moment entered;
     clock::HybridTime stamp{};  ///< with the operation, the order in which values became known
+    bool operator==(const Version&) const = default;
 };
 
 struct EntryHistory {
@@ -49,6 +50,7 @@ struct CourseState {
     std::optional<records::CourseOpened> opened;
     clock::Moment openedAt;                             ///< when the clinic wrote that; moving the visit does not change it
     std::vector<Visit> visits;                          ///< every day that was agreed, in order; the last one holds
+    std::size_t planChanges = 0;                        ///< how often the clinic wrote what reminders hang on anew and otherwise
     std::optional<records::PatientLinked> link;
     std::map<recovery::EntryId, EntryHistory> entries;
     std::map<recovery::EntryId, Opening> openings;      ///< first that names an entry and no version: of what was written first
@@ -58,7 +60,8 @@ struct CourseState {
     std::vector<records::FindingActed> acts;            ///< in order, with those that were taken back
     std::vector<OperationId> actOperations;             ///< which operation each of them is
     std::vector<clock::HybridTime> actStamps;           ///< and its stamp
-    std::map<OperationId, records::ActTakenBack> actsTakenBack;  ///< first of each; an act may not have arrived
+    std::vector<Version<records::CallNoted>> calls;     ///< that were about no finding, in order; those taken back too
+    std::map<OperationId, records::ActTakenBack> actsTakenBack;  ///< first of each act or call; it may not have arrived
     std::vector<records::MessageWritten> messages;      ///< in order
     std::map<records::MessageId, records::MessageRead> reads;
     std::map<photos::PhotoId, Version<records::PhotoTaken>> photos;      ///< the first of each name; removed ones too
@@ -96,9 +99,33 @@ struct CourseState {
     std::vector<records::EntryVersion> unopened() const;
 };
 
-struct State {
-    std::map<recovery::CourseId, CourseState> courses;
+/// A later writing of a patient's name, number and language. Each field on its own: what it changed, against what its writer had
+/// in sight, holds from then on; what it left alone stays as others have corrected it. Left alone is what equals what the correction
+/// that it names wrote, or what held after that one.
+struct PatientCorrection {
+    records::PatientRegistered before;   ///< what held until then
+    records::PatientRegistered after;    ///< what held then
+    records::PatientRegistered written;  ///< as its writer wrote it
+    OperationId operation;
+    clock::Moment entered;
+    std::string by;        ///< empty: it is not said
+    bool crossed = false;  ///< its writer did not know of the correction before it
+    bool operator==(const PatientCorrection&) const = default;
+};
+
+/// Who does what the next operation of a device says.
+struct NamedBefore {
+    std::uint64_t number = 0;  ///< of the operation that names her; what she does bears the next one
+    std::string by;
+    bool operator==(const NamedBefore&) const = default;
+};
+
+/// What follows from the operations that belong to no course. A refolding begins it afresh as a whole, so that a member which is
+/// added here cannot be forgotten there.
+struct ClinicState {
     std::map<recovery::PatientId, records::PatientRegistered> patients;
+    std::map<recovery::PatientId, std::vector<PatientCorrection>> patientCorrections;  ///< in order; of those that were corrected alone
+    std::map<envelope::DeviceId, NamedBefore> namedBefore;     ///< the last of each desk
     std::map<std::string, records::ProtocolSigned> protocols;  ///< newest by name
     std::map<std::string, std::vector<records::ProtocolSigned>> protocolVersions;  ///< all by name, oldest first
     std::optional<records::ClinicDescribed> clinic;
@@ -108,9 +135,17 @@ struct State {
     std::map<OperationId, records::WordHandedOver> words;  ///< every word that was handed over
     std::vector<Version<records::RoleGiven>> roles;            ///< every role that was given, in order
     std::vector<Version<std::vector<std::string>>> people;     ///< whom the clinic named, in order; the last holds
+    std::map<envelope::DeviceId, std::vector<clock::Moment>> backups;  ///< when each desk made one of its own vault, in order
+    bool operator==(const ClinicState&) const = default;
+};
+
+struct State : ClinicState {
+    std::map<recovery::CourseId, CourseState> courses;
     std::size_t operations = 0;
     std::size_t unknown = 0;   ///< kept, not understood
     std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted
+    /// Of which courses these are, where any is: unknown and unreadable together. Under the null id what belongs to none.
+    std::map<recovery::CourseId, std::size_t> notUnderstood;
 
     /// The words that are up: with text, and replaced by no other; oldest first. Two that were written at two
     /// desks, of which neither knew, are both up.
@@ -156,6 +191,7 @@ private:
     };
     void refold(const recovery::CourseId& course, Shelf& shelf);
     void noteChange(const recovery::CourseId& course);
+    void noteNotUnderstood(const recovery::CourseId& course, const Shelf& shelf);
     void remove(const OperationId& id);
     Kept cut(Operation operation);
     static Operation whole(const Kept& kept);

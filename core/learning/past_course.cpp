@@ -46,9 +46,14 @@ std::string groupOf(const recovery::Treatment& treatment, Way way)
     case Way::gauge:
         return common(treatment, [](const Placement& placement) { return std::to_string(placement.gauge); });
     case Way::epinephrine:
-        return treatment.placements.empty()                                                ? ""
-               : treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine ? "with"
-                                                                                           : "without";
+        // What a solution held says nothing of where it went.
+        if (std::ranges::any_of(treatment.placements, [](const Placement& placement) { return !placement.epinephrineAt; }))
+            return {};
+        return common(treatment, [](const Placement& placement) {
+            const bool there = placement.epinephrineAt == recovery::EpinephrineAt::entryPoint
+                               || placement.epinephrineAt == recovery::EpinephrineAt::both;
+            return std::string(there ? "with" : "without");
+        });
     case Way::area:
         return common(treatment, [](const Placement& placement) {
             const bool neck = placement.zone == recovery::Zone::submental || placement.zone == recovery::Zone::neck;
@@ -69,12 +74,14 @@ std::vector<std::string> zonesOf(const recovery::Treatment& treatment)
     return zones;
 }
 
-std::vector<std::string> lotsOf(const recovery::Treatment& treatment)
+std::vector<PackLot> lotsOf(const recovery::Treatment& treatment)
 {
-    std::vector<std::string> lots;
-    for (const recovery::Placement& placement : treatment.placements)
-        if (!placement.lot.empty() && std::find(lots.begin(), lots.end(), placement.lot) == lots.end())
-            lots.push_back(placement.lot);
+    std::vector<PackLot> lots;
+    for (const recovery::Placement& placement : treatment.placements) {
+        PackLot lot{placement.lot, placement.article.value_or(std::string())};
+        if (!lot.printed.empty() && std::find(lots.begin(), lots.end(), lot) == lots.end())
+            lots.push_back(std::move(lot));
+    }
     return lots;
 }
 

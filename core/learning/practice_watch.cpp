@@ -33,6 +33,7 @@ Result<PracticeWatch> watchPoints(std::span<const PastCourse> courses, const Wat
         watch.settled = watch.settled && !waiting;
         const bool complicated = course->outcome->complicated;
         const double risk = course->risk.value_or(design.risk);
+        watch.ownRisks += course->risk.has_value();
         const auto signal = sum->observe(risk, complicated);
         if (!signal)
             return fail(signal.error());

@@ -35,6 +35,7 @@ struct PracticeWatch {
     long signalCount = 0;
     double falseSignal = 0; ///< P(at least one signal in so many courses if nothing has changed), all at design.risk
     double found = 0;       ///< P(at least one if the odds really are oddsRatio times as large)
+    long ownRisks = 0;      ///< points of courses that have a risk of their own
 };
 
 /// The points alone, at once: falseSignal and found stay 0 until watchOdds().

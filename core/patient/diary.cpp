@@ -68,12 +68,21 @@ recovery::CourseId Diary::Inside::courseId() const
 {
     recovery::CourseId newest;
     const journal::CourseState* of = nullptr;
-    for (const auto& [id, course] : vault.state().courses)
+    std::size_t opened = 0;
+    for (const auto& [id, course] : vault.state().courses) {
+        opened += course.opened ? 1 : 0;
         if (course.opened && (!of || course.opened->treated.at > of->opened->treated.at)) {
             of = &course;
             newest = id;
         }
-    return newest;
+    }
+    if (opened < 2)
+        return newest;
+    // Of several the one that is written to: what is recorded goes into its mailbox, whichever treatment is the newer.
+    const auto way = link().value_or(std::nullopt);
+    const auto& courses = vault.state().courses;
+    const auto linked = way && !way->ended ? courses.find(way->course) : courses.end();
+    return linked != courses.end() && linked->second.opened ? linked->first : newest;
 }
 
 Result<std::optional<vault::Link>> Diary::Inside::link() const
@@ -220,11 +229,12 @@ Done Diary::Inside::announceKey()
 
 void Diary::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
 {
-    const Done announced = m_inside->announceKey();
-    sync::run(m_inside->vault, courier, [this, announced, done = std::move(done)](sync::Report report) {
-        (void)m_inside->publishContacts();
+    Inside* const inside = m_inside.get();
+    const Done announced = inside->announceKey();
+    sync::run(inside->vault, courier, [inside, announced, done = std::move(done)](sync::Report report) {
+        (void)inside->publishContacts();
         // Its keys hold up nothing that the patient wrote.
-        const Done kept = announced ? sync::destroyOldKeys(m_inside->vault) : announced;
+        const Done kept = announced ? sync::destroyOldKeys(inside->vault) : announced;
         if (!kept && !report.problem)
             report.problem = kept.error();
         done(report);

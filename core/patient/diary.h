@@ -4,7 +4,6 @@
 
 #include "core/aftercare/care_plan.h"
 #include "core/curves/curve.h"
-#include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
 #include "core/sync/messages.h"
 #include "core/sync/outlook.h"
@@ -37,6 +36,9 @@ struct ReminderView {
     std::optional<clock::Moment> answeredAt;  ///< empty also where an entry answered it
     bool overdue = false;
 };
+
+/// When its bell rings: as planned outside quiet hours, or at the moment it was put off to.
+clock::Instant dueAt(const ReminderView& view);
 
 struct Today {
     int day = 0;
@@ -127,7 +129,8 @@ public:
     /// For the bells of the phone: the moments of what comes, and of what is due now, whose bell may ring late.
     std::vector<clock::Instant> bellMoments() const;
     /// The same as a calendar file whose events all say `words`. The identifiers stay the same over
-    /// time, so that a calendar replaces what it took before.
+    /// time, so that a calendar replaces what it took before; one that is no longer
+    /// planned stays there until somebody deletes it.
     /// \returns Reason::notEnough if nothing is coming up.
     Result<std::string> calendar(const std::string& words, const std::string& language);
 
@@ -190,6 +193,7 @@ public:
     /// The curve of one stream inside the protocol's band, for the chart and its sentence.
     curves::Curve curve(const recovery::Stream& stream) const;
 
+    /// As desk::Desk::syncNow(), for the one course.
     void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
 
     /// Everything of the patient's as open tables, name of the file to its text: entries.csv,
@@ -207,42 +211,6 @@ private:
     struct Inside;
     explicit Diary(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
-};
-
-/// Pairing as the phone lives it.
-class Joining {
-public:
-    using Step = sync::Enrolling::Step;
-
-    Joining(Diary& diary, const clock::Clock& clock);
-    Joining(const Joining&) = delete;
-    Joining& operator=(const Joining&) = delete;
-
-    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported,
-    /// Reason::unprotected for plain HTTP to another machine, or Reason::refused for the code of a desk, at once; the
-    /// rest shows in step(). For a typed code the caller names the hub as people type addresses ("https://" is meant
-    /// where nothing stands in front), because the code is too short to carry it.
-    Done start(std::string_view codeText, const std::string& hubForTypedCode = {}) { return m_enrolling.start(codeText, hubForTypedCode); }
-
-    /// The hub named by the code, so that the caller can make a courier to it.
-    std::string hub() const { return m_enrolling.hub(); }
-    bool tls() const { return m_enrolling.tls(); }
-    bytes::Array<32> hubKeyHash() const { return m_enrolling.hubKeyHash(); }
-
-    /// Asks the hub once; call again every second or two until compare, linked or failed.
-    void poll(sync::Courier& courier, std::function<void()> changed) { m_enrolling.poll(courier, std::move(changed)); }
-
-    Step step() const { return m_enrolling.step(); }
-    std::string confirmationNumber() const { return m_enrolling.confirmationNumber(); }  ///< six digits from compare on
-    std::string clinicName() const { return m_clinicName; }
-    const std::optional<Error>& problem() const { return m_enrolling.problem(); }
-
-private:
-    Done takeLink(const pairing::Offer& offer, bytes::View link);
-
-    Diary& m_diary;
-    std::string m_clinicName;
-    sync::Enrolling m_enrolling;
 };
 
 }  // namespace ebbline::patient

@@ -231,7 +231,7 @@ bool Diary::isConfirmed(const triage::Finding& finding) const
     return course && std::ranges::any_of(course->warnings, [&](const records::WarningShown& shown) {
         // Before keys told of urgency the subject was named, and the urgency beside it.
         return shown.confirmed
-               && (shown.rule == finding.key
+               && (triage::isKeyOf(shown.rule, finding)
                    || (shown.rule == finding.subject && shown.urgency <= finding.urgency && finding.firstOfSubject));
     });
 }

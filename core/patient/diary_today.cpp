@@ -21,11 +21,6 @@ bool isAnswered(const ReminderView& view)
     return view.answer && *view.answer != records::ReminderAnswer::later;
 }
 
-clock::Instant dueAt(const ReminderView& view)
-{
-    return view.laterUntil && view.answer == records::ReminderAnswer::later ? *view.laterUntil : view.reminder.due;
-}
-
 /// Due, and asked for: for a day, but dressings for as long as nobody said that they are off.
 bool isDueNow(const ReminderView& view, clock::Instant now)
 {
@@ -64,6 +59,11 @@ std::optional<clock::Moment> formerVisit(const journal::CourseState& course)
 }
 
 }  // namespace
+
+clock::Instant dueAt(const ReminderView& view)
+{
+    return view.laterUntil && view.answer == records::ReminderAnswer::later ? *view.laterUntil : view.reminder.due;
+}
 
 aftercare::QuietHours Diary::Inside::quietHours() const
 {

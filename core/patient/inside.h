@@ -18,7 +18,7 @@ struct Diary::Inside {
     aftercare::Zone zone;
 
     clock::Moment now() const { return zone.moment(clock.now()); }
-    /// The course with the newest treatment that has arrived.
+    /// The course of the link in use, once it has arrived; until then, and without one, that with the newest treatment.
     const journal::CourseState* course() const;
     /// Its id; null before a treatment has arrived.
     recovery::CourseId courseId() const;

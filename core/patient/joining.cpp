@@ -1,10 +1,11 @@
-#include "core/patient/diary.h"
+#include "core/patient/joining.h"
 
 namespace ebbline::patient {
 
 Joining::Joining(Diary& diary, const clock::Clock& clock)
-    : m_diary(diary), m_enrolling(diary.vault(), clock, pairing::Purpose::phone,
-                                  [this](const pairing::Offer& offer, bytes::View link) { return takeLink(offer, link); })
+    : Enrolling(diary.vault(), clock, pairing::Purpose::phone,
+                [this](const pairing::Offer& offer, bytes::View link) { return takeLink(offer, link); }),
+      m_diary(diary)
 {
 }
 

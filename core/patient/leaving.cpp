@@ -2,14 +2,14 @@
 
 #include "core/patient/inside.h"
 
+#include "core/bytes/decimal.h"
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/fhir_bundle.h"
+#include "core/exchange/table_moments.h"
 #include "core/exchange/tables.h"
 #include "core/store/durable_file.h"
-
-#include <cstdio>
 
 namespace ebbline::patient {
 
@@ -19,13 +19,6 @@ using exchange::guarded;
 
 constexpr const char* calendarName = "calendar-id";
 constexpr std::array keyFiles{"vault.keys", "vault.keys.previous"};
-
-std::string decimal(double value)
-{
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f", value);
-    return text;
-}
 
 std::string stateWord(const EntryState& state)
 {
@@ -59,8 +52,7 @@ std::map<std::string, std::string> Diary::tables() const
         return files;
     exchange::CsvWriter entries;
     entries.row({"entry", "version", "about", "written", "temperature_celsius", "note", "state", "opened_by"});
-    std::vector<exchange::ScoreRow> scores;
-    std::vector<exchange::SignRow> signs;
+    std::vector<const recovery::Entry*> standing;
     exchange::CsvWriter versions;
     versions.row({"entry", "version", "symptom", "side", "score"});
     const auto views = history();
@@ -72,20 +64,24 @@ std::map<std::string, std::string> Diary::tables() const
             const journal::Opening* before = current ? nullptr : course->opening(view->history, i);
             const std::string version = std::to_string(i + 1);
             entries.row({shortName(entry.id), version, clock::toIso8601(entry.at), clock::toIso8601(entry.recordedAt),
-                         entry.temperature ? decimal(entry.temperature->celsius()) : std::string(), guarded(entry.note),
+                         entry.temperature ? bytes::fixedDecimal(entry.temperature->celsius(), 1) : std::string(), guarded(entry.note),
                          current ? stateWord(view->state) : "replaced",
                          guarded(current ? view->state.openedBy : before ? before->by : std::string())});
-            for (const auto& [stream, score] : entry.scores) {
+            for (const auto& [stream, score] : entry.scores)
                 versions.row({shortName(entry.id), version, recovery::word(stream.symptom), recovery::word(stream.side),
                               std::to_string(score.points())});
-                if (current)
-                    scores.push_back({"mine", course->opened->treated, entry.at, stream.symptom, stream.side, score});
-            }
             if (current)
-                for (const auto* answered : {&entry.present, &entry.absent})
-                    for (const recovery::Sign sign : *answered)
-                        signs.push_back({"mine", course->opened->treated, entry.at, sign, answered == &entry.present});
+                standing.push_back(&entry);
         }
+    }
+    std::vector<exchange::ScoreRow> scores;
+    std::vector<exchange::SignRow> signs;
+    for (const auto& [entry, at] : exchange::inTables(standing, course->opened->treated)) {
+        for (const auto& [stream, score] : entry->scores)
+            scores.push_back({"mine", course->opened->treated, at, stream.symptom, stream.side, score});
+        for (const auto* answered : {&entry->present, &entry->absent})
+            for (const recovery::Sign sign : *answered)
+                signs.push_back({"mine", course->opened->treated, at, sign, answered == &entry->present});
     }
     exchange::CsvWriter reminders;
     reminders.row({"reminder", "answer", "answered"});
@@ -137,7 +133,8 @@ Result<std::string> Diary::calendar(const std::string& words, const std::string&
     std::vector<exchange::CalendarEvent> events;
     for (const aftercare::Reminder& reminder : upcoming(exchange::maximumTableRows))
         events.push_back({bytes::toHex(crypto::keyedHash128(*name, bytes::viewOf(reminder.key))), reminder.due});
-    return exchange::writeCalendar(events, m_inside->zone, {words, language}, m_inside->clock.now());
+    const journal::CourseState* course = m_inside->course();
+    return exchange::writeCalendar(events, m_inside->zone, {words, language}, m_inside->clock.now(), course ? course->planChanges : 0);
 }
 
 Done Diary::erase(const std::filesystem::path& folder)

@@ -53,10 +53,11 @@ enum class Kind : std::uint16_t {
     workDone = 28,
     clinicPhotoTaken = 29,
     clinicPhotoRemoved = 30,
+    callNoted = 31,
 };
-inline constexpr Kind newestKind = Kind::clinicPhotoRemoved;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::callNoted;  ///< above: of a newer program
 
-/// Clinic only.
+/// Clinic only. Written once more for the same patient it corrects: docs/decisions/0050-a-correction-changes-what-it-changed.md.
 struct PatientRegistered {
     recovery::PatientId patient;
     std::string name;
@@ -282,13 +283,26 @@ struct OperationName {
     bool operator==(const OperationName&) const = default;
 };
 
-/// Clinic only: somebody takes back an act on a finding (findingActed), noted by mistake. Both stay on record.
+/// Clinic only: somebody takes back an act on a finding (findingActed) or a call (callNoted), noted by mistake. Both stay on record.
 struct ActTakenBack {
     recovery::CourseId course;
     OperationName act;
     std::string by;
     clock::Moment at;
     bool operator==(const ActTakenBack&) const = default;
+};
+
+/// Stored: never renumber.
+enum class Contact : std::uint8_t { spoken = 1, sheRang = 2, notReached = 3, visitBroughtForward = 4 };
+
+/// Clinic only: a call, or a visit brought forward, that was about no finding. It answers for none: what people do about findings is FindingActed.
+struct CallNoted {
+    recovery::CourseId course;
+    Contact contact = Contact::spoken;
+    std::string text;  ///< at most 2000 bytes of UTF-8; may be empty
+    std::string by;
+    clock::Moment at;
+    bool operator==(const CallNoted&) const = default;
 };
 
 /// Clinic only: a word from who leaves to who comes, or, without text, that words were taken down.
@@ -314,7 +328,7 @@ using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, En
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited, RoleGiven, WorkDone,
-                          ClinicPhotoTaken, ClinicPhotoRemoved>;
+                          ClinicPhotoTaken, ClinicPhotoRemoved, CallNoted>;
 
 Kind kindOf(const Body& body);
 
@@ -342,5 +356,7 @@ Result<recovery::Treatment> decodeDraft(bytes::View input);
 /// The bytes a clinic signs for a protocol, and the way back.
 bytes::Bytes encodeProtocol(const triggers::Protocol& protocol);
 Result<triggers::Protocol> decodeProtocol(bytes::View input);
+/// The same of one in the making: its care plan may be unfinished.
+Result<triggers::Protocol> decodeProtocolDraft(bytes::View input);
 
 }  // namespace ebbline::records

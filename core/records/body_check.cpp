@@ -258,6 +258,11 @@ struct BodyCheck {
         check.id("course", b.course).text("by", b.by).moment("at", b.at);
         operation("act", b.act);
     }
+    void operator()(const CallNoted& b)
+    {
+        check.id("course", b.course).within("contact", b.contact, Contact::spoken, Contact::visitBroughtForward);
+        check.text("text", b.text, maximumText).text("by", b.by).moment("at", b.at);
+    }
     void operator()(const WordHandedOver& b)
     {
         check.text("word", b.text, maximumWord).text("by", b.by).moment("at", b.at);

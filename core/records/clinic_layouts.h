@@ -20,6 +20,13 @@ void serialize(Archive& archive, ActTakenBack& b)
 }
 
 template <typename Archive>
+void serialize(Archive& archive, CallNoted& b)
+{
+    archive(b.course, b.contact, b.text, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
 void serialize(Archive& archive, WordHandedOver& b)
 {
     archive(b.text, b.replaces, b.by);

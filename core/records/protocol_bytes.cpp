@@ -14,7 +14,7 @@ bytes::Bytes encodeProtocol(const triggers::Protocol& protocol)
     return out;
 }
 
-Result<triggers::Protocol> decodeProtocol(bytes::View input)
+Result<triggers::Protocol> decodeProtocolDraft(bytes::View input)
 {
     if (input.size() > maximumBody)
         return fail(Reason::tooLarge, "protocol: too large");
@@ -31,12 +31,20 @@ Result<triggers::Protocol> decodeProtocol(bytes::View input)
         field(archive, protocol);
         if (archive.left() != 0)
             return fail(Reason::malformed, "protocol: bytes are left over");
-        if (const Done checked = aftercare::check(protocol.carePlan); !checked)
-            return fail(checked.error());
         return protocol;
     } catch (const std::exception&) {
         return fail(Reason::malformed, "protocol: cannot be read");
     }
+}
+
+Result<triggers::Protocol> decodeProtocol(bytes::View input)
+{
+    auto protocol = decodeProtocolDraft(input);
+    if (!protocol)
+        return protocol;
+    if (const Done checked = aftercare::check(protocol->carePlan); !checked)
+        return fail(checked.error());
+    return protocol;
 }
 
 }  // namespace ebbline::records

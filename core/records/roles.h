@@ -49,7 +49,7 @@ struct RoleGiven {
 };
 
 /// Clinic only: who did what the next operation of the same device says, where that one carries no name. Written in one
-/// transaction with it, once the clinic has given a role.
+/// transaction with it, once the clinic has given a role, and before every correction of a patient.
 struct WorkDone {
     Task task = Task::treat;
     recovery::CourseId course;  ///< null: about none

@@ -37,14 +37,19 @@ void serialize(Archive& archive, recovery::Treatment& t)
     archive(t.note);
 }
 
-inline constexpr std::uint16_t newestTreatmentForm = 3;
+inline constexpr std::uint16_t newestTreatmentForm = 4;
 
 /// The oldest form that has what a treatment says, so that older programs read what they can.
 inline std::uint16_t formOf(const recovery::Treatment& t)
 {
     const auto redone = [](const recovery::Placement& placement) { return placement.redone.has_value(); };
-    if (t.otherwiseMg)
+    const auto brought = [](const recovery::Placement& placement) {
+        return placement.instrument || placement.instrumentLengthMm || placement.epinephrineAt || placement.article;
+    };
+    if (!t.planned.empty() || std::ranges::any_of(t.placements, brought))
         return newestTreatmentForm;
+    if (t.otherwiseMg)
+        return 3;
     return t.placedBy.empty() && std::ranges::none_of(t.placements, redone) ? 1 : 2;
 }
 
@@ -67,7 +72,9 @@ void redoneField(Archive& archive, recovery::Treatment& t)
     }
 }
 
-/// Form 2: who placed the threads, and those that were redone. Form 3: the lidocaine given otherwise, always.
+/// Form 2: who placed the threads, and those that were redone. Form 3: the lidocaine given otherwise, always. Form 4: the
+/// same where it is written down, of each thread the instrument, where it had epinephrine and which product its lot is of, and
+/// the threads of the plan, each with its instrument.
 template <typename Archive>
 void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
 {
@@ -75,10 +82,18 @@ void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
         archive(t.placedBy);
         redoneField(archive, t);
     }
-    if (form >= 3) {
+    if (form == 3) {
         double milligrams = t.otherwiseMg.value_or(0);
         archive(milligrams);
         t.otherwiseMg = milligrams;
+    }
+    if (form >= 4) {
+        archive(t.otherwiseMg);
+        for (recovery::Placement& p : t.placements)
+            archive(p.instrument, p.instrumentLengthMm, p.epinephrineAt, p.article);
+        archive(t.planned);
+        for (recovery::Placement& p : t.planned)
+            archive(p.instrument, p.instrumentLengthMm);
     }
     // One body, one form: what comes back from it is signed and hashed.
     if constexpr (!saving<Archive>)

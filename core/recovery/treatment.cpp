@@ -88,6 +88,14 @@ Done check(const Placement& placement)
         if (reason.empty() || reason.size() > maximumReason || !isUtf8(reason))
             return fail(Reason::malformed, "redone: want its reason, UTF-8, at most 400 bytes");
     }
+    if (placement.instrument && !between(*placement.instrument, Instrument::sharpNeedle, Instrument::bluntCannula))
+        return fail(Reason::outOfRange, "instrument: unknown");
+    if (placement.instrumentLengthMm && !between(*placement.instrumentLengthMm, 10, 500))
+        return fail(Reason::outOfRange, "instrument length: want 10..500 mm");
+    if (placement.epinephrineAt && !between(*placement.epinephrineAt, EpinephrineAt::nowhere, EpinephrineAt::both))
+        return fail(Reason::outOfRange, "epinephrine: unknown place");
+    if (placement.article && (placement.lot.empty() || !isArticle(*placement.article)))
+        return fail(Reason::malformed, "article: want 14 digits whose last one checks the others, beside a lot");
     return {};
 }
 
@@ -110,6 +118,9 @@ Done check(const Treatment& treatment)
     if (withEpinephrine ? !between(anaesthetic.epinephrineOneIn, 50'000, 1'000'000)
                         : anaesthetic.epinephrineOneIn != 0)
         return fail(Reason::outOfRange, "epinephrine: want 1 in 50,000 to 1,000,000 with it, 0 without");
+    for (std::size_t i = 0; i < treatment.placements.size(); ++i)
+        if (const auto& at = treatment.placements[i].epinephrineAt; !withEpinephrine && at && *at != EpinephrineAt::nowhere)
+            return fail(Reason::outOfRange, "placement " + std::to_string(i + 1) + ": epinephrine: the solution holds none");
     if (!within(anaesthetic.bicarbonatePart, 0, 1))
         return fail(Reason::outOfRange, "bicarbonate: want 0..1 part");
     if (!within(anaesthetic.extraMl, 0, 100))
@@ -125,7 +136,41 @@ Done check(const Treatment& treatment)
         return fail(Reason::malformed, "placed by: want UTF-8, at most 200 bytes");
     if (treatment.otherwiseMg && !within(*treatment.otherwiseMg, 0, maximumOtherwiseMg))
         return fail(Reason::outOfRange, "given otherwise: want 0..1000 mg");
+    if (treatment.planned.size() > maximumPlacements)
+        return fail(Reason::outOfRange, "planned: want at most 60");
+    for (std::size_t i = 0; i < treatment.planned.size(); ++i) {
+        const std::string place = "planned " + std::to_string(i + 1) + ": ";
+        if (const Done checked = check(treatment.planned[i]); !checked)
+            return fail(checked.error().reason, place + checked.error().detail);
+        if (treatment.planned[i] != asPlanned(treatment.planned[i]))
+            return fail(Reason::malformed, place + "it names a pack, an anaesthetic or a redoing");
+    }
     return {};
+}
+
+bool isArticle(std::string_view digits)
+{
+    constexpr std::size_t length = 14;
+    int sum = 0;
+    int weight = 1;  // of the check digit itself; 3 and 1 in turn to the left of it
+    for (auto digit = digits.rbegin(); digit != digits.rend(); ++digit, weight = 4 - weight) {
+        if (*digit < '0' || *digit > '9')
+            return false;
+        sum += weight * (*digit - '0');
+    }
+    return digits.size() == length && sum % 10 == 0;
+}
+
+Placement asPlanned(const Placement& placement)
+{
+    Placement planned = placement;
+    planned.lot.clear();
+    planned.expiry.reset();
+    planned.article.reset();
+    planned.anaestheticMl = 0;
+    planned.redone.reset();
+    planned.epinephrineAt.reset();
+    return planned;
 }
 
 Placement mirrored(const Placement& placement)

@@ -58,6 +58,17 @@ struct Redone {
     bool operator==(const Redone&) const = default;
 };
 
+/// What a thread was brought in with. Stored: never renumber.
+enum class Instrument : std::uint8_t { sharpNeedle = 1, bluntCannula = 2 };
+
+/// Where the local anaesthetic given for a thread held epinephrine. Stored: never renumber.
+enum class EpinephrineAt : std::uint8_t {
+    nowhere = 1,
+    entryPoint = 2,  ///< at the entry point, and not along the track
+    track = 3,       ///< along the track, and not at the entry point
+    both = 4,        ///< in all of it
+};
+
 struct Placement {
     Side side = Side::left;
     Zone zone = Zone::midface;
@@ -73,6 +84,11 @@ struct Placement {
     std::optional<std::string> expiry;  ///< ISO date, as printed
     double anaestheticMl = 0;  ///< volume given along this track, mL, 0..20
     std::optional<Redone> redone{};  ///< empty: placed once
+    std::optional<Instrument> instrument{};          ///< whose gauge `gauge` is; empty: not said
+    std::optional<int> instrumentLengthMm{};         ///< of needle or cannula, mm, 10..500; empty: not said
+    std::optional<EpinephrineAt> epinephrineAt{};    ///< empty: not said
+    /// Which product the lot is of: the pack's trade item number, 14 digits, isArticle(); only with a lot. Empty: not known.
+    std::optional<std::string> article{};
 
     bool operator==(const Placement&) const = default;
 };
@@ -81,9 +97,10 @@ enum class Drug : std::uint8_t { lidocaine = 1, lidocaineWithEpinephrine = 2 };
 
 /// The solution given along the tracks of a treatment. Other lidocaine is Treatment::otherwiseMg.
 struct Anaesthetic {
+    /// With epinephrine where any of it held some; which threads got that, they say: Placement::epinephrineAt.
     Drug drug = Drug::lidocaine;
     double percent = 1.0;          ///< grams per 100 mL before buffering, 0.1..4
-    int epinephrineOneIn = 0;      ///< 50000..1000000, e.g. 200000 for 1:200,000; 0 without it
+    int epinephrineOneIn = 0;      ///< where it held some; 50000..1000000, e.g. 200000 for 1:200,000; 0 without it
     double bicarbonatePart = 0.0;  ///< parts of 8.4 % bicarbonate per part of solution, 0..1
     double extraMl = 0.0;          ///< mL of it given outside the tracks (entry points, blocks), 0..100
     bool operator==(const Anaesthetic&) const = default;
@@ -109,14 +126,22 @@ struct Treatment {
     /// Lidocaine given otherwise than in `anaesthetic`, mg, 0..maximumOtherwiseMg: nerve blocks with another
     /// solution, other strengths. Empty: not written down, as in every treatment of an older program.
     std::optional<double> otherwiseMg{};
+    /// What was planned before the patient lay down, each as asPlanned(), 0..60; empty: no plan was kept.
+    std::vector<Placement> planned{};
 
     bool operator==(const Treatment&) const = default;
 };
 
-/// Checks every bound named above. \returns Reason::outOfRange or Reason::malformed, naming the
+/// Checks every bound named above, and that no thread had epinephrine of a solution without. \returns Reason::outOfRange or Reason::malformed, naming the
 /// field and, for placements, their number counted from 1.
 Done check(const Treatment& treatment);
 Done check(const Placement& placement);
+
+/// 14 digits of which the last one checks the others. Source: GS1 General Specifications, section 7.9, from memory.
+bool isArticle(std::string_view digits);
+
+/// A thread as a plan has it: what its pack said, what was injected for it and that it was redone belong to what was done.
+Placement asPlanned(const Placement& placement);
 
 /// The same thread on the other side: points mirrored about the middle of the front view, an
 /// oblique view exchanged for the other. What was redone on one side was not by that on the other.

@@ -12,11 +12,20 @@ namespace {
 constexpr double dayHours = 24;
 constexpr double threeDaysHours = 72;
 constexpr double aMinute = 1.0 / 60;  // tables round times to the second
+constexpr std::string_view foldsAtFollowUp = "lasting puckering";  // as a desk has it: docs/clinical/complications.md
 
 /// Folds that stay are raised for the review: a note is all that the rules promise there.
-bool notesCount(const std::string& kind)
+bool isOfFolds(const Truth& truth)
 {
-    return kind.find("pucker") != std::string::npos || kind.find("dimpl") != std::string::npos;
+    return truth.kind == word(Kind::puckering) || truth.kind == word(Kind::worseningFolds) || truth.kind == foldsAtFollowUp;
+}
+
+/// A fold is there from the treatment on, and its onset is the day from which it counts as one that stays: told of sooner, it
+/// was found. Every other alert before an onset speaks of something else.
+bool comesBefore(const triggers::Finding& finding, const Truth& truth)
+{
+    return truth.onset && finding.raisedAt.at < truth.onset->at
+           && !(isOfFolds(truth) && finding.trigger == triggers::Trigger::persistentPuckering);
 }
 
 template <typename Row>
@@ -28,7 +37,8 @@ void plainFirst(std::vector<Row>& rows)
 /// Everything but the urgency, and the numbers behind it.
 bool sameButUrgency(const triggers::Finding& a, const triggers::Finding& b)
 {
-    return a.raisedAt.at == b.raisedAt.at && a.trigger == b.trigger && a.stream == b.stream;
+    return a.raisedAt.at == b.raisedAt.at && a.trigger == b.trigger && a.stream == b.stream
+           && triggers::isOverall(a) == triggers::isOverall(b);
 }
 
 /// What `one` raised and `other` did not raise so; the first of it is returned.
@@ -86,14 +96,14 @@ CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& pro
         const bool note = finding.urgency == recovery::Urgency::atReview;
         verdict.silent = verdict.silent || silence;
         verdict.reviewNote = verdict.reviewNote || note;
-        if (silence != fellSilent || (note && !notesCount(course.truth.kind)))
+        if (silence != fellSilent || (note && !isOfFolds(course.truth)))
             continue;
         ++verdict.alerts;
         verdict.callNow = verdict.callNow || finding.urgency <= recovery::Urgency::callNow;
         if (!verdict.first)
             verdict.first = finding;
         const auto& onset = course.truth.onset;
-        if (onset && !notesCount(course.truth.kind) && finding.raisedAt.at < onset->at) {
+        if (comesBefore(finding, course.truth)) {
             verdict.beforeOnset = true;
         } else if (!verdict.sinceOnset) {
             if (onset)

@@ -4,8 +4,9 @@
 /// protocol against another, course by course.
 ///
 /// An alert is a finding that asks somebody to act before the review. A note for the review counts
-/// only where that is all the rules promise: for folds that stay. Silence has a list of its own and
-/// counts only for courses that fell silent; of those nobody came to the visit, and they are judged past it.
+/// only where that is all the rules promise: for folds that stay (`puckering`, `worsening-puckering`, and a follow-up's
+/// `lasting puckering`). Of those the trigger for folds may tell before the onset as well, and no other trigger may.
+/// Silence has a list of its own and counts only for courses that fell silent; of those nobody came to the visit, and they are judged past it.
 
 #include "core/rehearsal/invented_course.h"
 #include "core/statistics/count_rate.h"

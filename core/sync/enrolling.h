@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// The half of pairing that reads a code: a phone that joins a clinic, a desk that joins its colleagues'. What
-/// the signed link means to it is its own business.
+/// the signed link means to it is its own business: patient::Joining and desk::Applying say it.
 
 #include "core/pairing/handshake.h"
 #include "core/sync/courier.h"
@@ -17,6 +17,9 @@ public:
 
     /// A code of the other purpose is refused. \pre the vault outlives it
     Enrolling(const vault::Vault& vault, const clock::Clock& clock, pairing::Purpose purpose, TakeLink takeLink);
+    // What takes the link belongs to one of them.
+    Enrolling(const Enrolling&) = delete;
+    Enrolling& operator=(const Enrolling&) = delete;
 
     /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported at once,
     /// Reason::refused for a code of the other purpose, and Reason::unprotected for plain HTTP to another machine. A

@@ -281,7 +281,10 @@ Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened
         const Done put = m_vault.putEpoch(secret->number, secret->key);
         return put ? Result<Answer>(Answer()) : fail(put.error());
     }
-    for (const vault::Vault::Head& head : std::get<Heads>(*statement))
+    const auto* heads = std::get_if<Heads>(&*statement);
+    if (!heads)
+        return Answer({Reason::forged, "statement: it has no place here"});
+    for (const vault::Vault::Head& head : *heads)
         if (const Done adopted = m_vault.adoptHead(head); !adopted)
             return fail(adopted.error());
     return Answer();

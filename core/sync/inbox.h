@@ -52,7 +52,7 @@ private:
     bool isForDestroyedKey(const envelope::Header& header) const;
     /// What could not be opened: the sender is asked again, if the key was destroyed and it is the next of its chain.
     Done cannotOpen(bytes::View sealed, const Error& why, const crypto::SigningPublicKey& sender);
-    /// Past what its sender seals anew. \returns whether that is what it says.
+    /// Past what its sender seals anew, or beside the chain of a desk that is an older copy. \returns whether that is what it says.
     Result<bool> jump(const envelope::Opened& opened, bytes::View sealed, const vault::Cursor& head);
     Result<std::optional<Error>> takeAsk(const struct AskAgain& ask);
     Done oweAgain(std::uint64_t first);

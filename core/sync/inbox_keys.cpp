@@ -7,6 +7,7 @@
 #include "core/sync/key_change.h"
 #include "core/sync/least_version.h"
 #include "core/sync/messages.h"
+#include "core/sync/older_copy.h"
 #include "core/sync/outbox.h"
 
 #include <algorithm>
@@ -76,14 +77,25 @@ Done Inbox::cannotOpen(bytes::View sealed, const Error& why, const crypto::Signi
     return keepAside(sealed, why);
 }
 
-/// The sender says, under its signature, that everything between our head and this brings nothing: what it carried comes
+/// A desk says that it is an older copy; or the sender says, under its signature, that everything between our head and this brings nothing: what it carried comes
 /// anew. A hub cannot say that for it.
 Result<bool> Inbox::jump(const envelope::Opened& opened, bytes::View sealed, const vault::Cursor& head)
 {
     const envelope::Header& header = opened.header;
-    if (m_post.channel || header.kind != envelope::Kind::statement)
+    if (header.kind != envelope::Kind::statement)
         return false;
     const auto statement = unpackStatement(opened.plaintext);
+    // No part of the chain, and nothing is missing before it.
+    if (m_post.channel && header.sequence == olderCopyNumber && statement && std::holds_alternative<OlderCopy>(*statement)) {
+        // An older program kept it aside here.
+        const Done noted = m_vault.together([&]() -> Done {
+            const Done told = m_vault.notePeerOlder(m_post.mailbox, header.sender);
+            return told ? m_vault.releaseQuarantine(m_post.mailbox, header.sender, header.sequence, header.sequence) : told;
+        });
+        return noted ? Result<bool>(true) : fail(noted.error());
+    }
+    if (m_post.channel)
+        return false;
     const auto* again = statement ? std::get_if<SealedAgain>(&*statement) : nullptr;
     if (!again || again->first > head.sequence + 1 || again->last + 1 != header.sequence)
         return false;

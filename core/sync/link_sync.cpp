@@ -8,6 +8,7 @@
 #include "core/sync/inbox.h"
 #include "core/sync/key_change.h"
 #include "core/sync/looking_back.h"
+#include "core/sync/older_copy.h"
 #include "core/sync/outbox.h"
 #include "core/sync/photo_carrier.h"
 #include "core/sync/refusals.h"
@@ -46,7 +47,7 @@ public:
                 if (!response) {
                     self->m_report.retryAfter = self->m_hub->retryAfter();
                     if (refusedBecause(response.error()) == Refusal::Why::unknownThere)
-                        if (const Done noted = self->noteUnknownThere(); !noted)
+                        if (const Done noted = noteUnknownThere(self->m_vault, self->m_posts); !noted)
                             return self->finish(noted.error());
                     return self->finish(response.error());
                 }
@@ -63,22 +64,6 @@ public:
 private:
     bool isClinic() const { return m_vault.owner() == vault::Vault::Owner::clinic; }
     clock::Instant now() const { return m_vault.clock().now(); }
-
-    /// A hub that does not know this desk takes nothing of it: that is kept of every mailbox where something waits.
-    Done noteUnknownThere()
-    {
-        for (const Post& post : m_posts) {
-            const auto waiting = m_vault.outgoing(post.mailbox);
-            if (!waiting)
-                return fail(waiting.error());
-            if (waiting->empty())
-                continue;
-            if (const Done noted = noteRefused(m_vault, post.mailbox, waiting->front().sequence, Refusal::Why::unknownThere); !noted)
-                return noted;
-            ++m_report.refused;
-        }
-        return {};
-    }
 
     void keepNews(const bytes::Bytes& body)
     {
@@ -290,7 +275,24 @@ private:
         }
         m_acknowledged = true;
         m_tell.assign(m_inbox->advanced().begin(), m_inbox->advanced().end());
-        tellHub();
+        tellOlder();
+    }
+
+    /// Whoever cannot go on with its own chain says why, beside it.
+    void tellOlder()
+    {
+        auto word = olderCopyWord(m_vault, post());
+        if (!word)
+            return finish(word.error());
+        if (!*word)
+            return tellHub();
+        const auto self = shared_from_this();
+        m_hub->signedRequest(std::move(**word), [self](const Result<mailbox::Response>& response) {
+            if (response || response.error().reason == Reason::alreadyExists)
+                if (const Done told = noteOlderCopyTold(self->m_vault, self->post().mailbox); !told)
+                    return self->finish(told.error());
+            self->tellHub();
+        });
     }
 
     /// Who fills answers without bringing anything on is left out for the rest of this run, so that one sender,

@@ -5,8 +5,16 @@
 #include "core/sync/post.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ebbline::sync {
+
+namespace {
+
+/// Two clocks count a wait, and either may round. Our own choice.
+constexpr std::chrono::milliseconds roundedAway{500};
+
+}  // namespace
 
 struct Listening::Inside {
     Inside(const vault::Vault& own, Courier& courier)
@@ -33,13 +41,15 @@ struct Listening::Inside {
         return mailbox::Request{"GET", mailboxPath(post->mailbox), *after + (after->empty() ? "" : "&") + wait, {}, {}};
     }
 
-    Heard heardFrom(const Result<mailbox::Response>& response)
+    Heard heardFrom(const Result<mailbox::Response>& response, bool toItsEnd)
     {
         if (!response)
             return {fail(response.error()), hub->retryAfter()};
-        if (isClinic())
-            known = mailbox::knownNews(response->body);
-        return {!response->body.empty()};
+        if (!isClinic())
+            return {!response->body.empty()};
+        // The same mailboxes before the time is over: something more was put into one of them. At its end: what lies there for good.
+        const std::string before = std::exchange(known, mailbox::knownNews(response->body));
+        return {!response->body.empty() && !(toItsEnd && known == before)};
     }
 
     const vault::Vault& vault;
@@ -62,12 +72,14 @@ void Listening::wait(std::chrono::seconds atMost, std::function<void(Heard)> ans
         return answered({fail(request.error())});
     m_inside->waiting = true;
     const std::weak_ptr<Inside> alive = m_inside;
-    m_inside->hub->signedRequest(std::move(*request), [alive, answered = std::move(answered)](const Result<mailbox::Response>& response) {
+    const clock::Uptime began = m_inside->vault.clock().uptime();
+    m_inside->hub->signedRequest(std::move(*request), [alive, atMost, began, answered = std::move(answered)](const Result<mailbox::Response>& response) {
         const auto inside = alive.lock();
         if (!inside)
             return;
         inside->waiting = false;
-        answered(inside->heardFrom(response));
+        const auto lasts = std::clamp(atMost, std::chrono::seconds(1), mailbox::longestWait) - roundedAway;
+        answered(inside->heardFrom(response, inside->vault.clock().uptime().elapsed - began.elapsed >= lasts));
     });
 }
 

@@ -87,7 +87,7 @@ Result<Acknowledgement> unpackAcknowledgement(bytes::View message)
 
 namespace {
 
-enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3, askAgain = 4, sealedAgain = 5, leftBehind = 6 };
+enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3, askAgain = 4, sealedAgain = 5, leftBehind = 6, olderCopy = 7 };
 constexpr std::size_t maximumSigned = 8 * 1024;
 
 bytes::Writer begin(StatementForm form)
@@ -136,6 +136,11 @@ bytes::Bytes pack(const LeftBehind& left)
     for (const clock::Instant at : {left.first, left.last})
         out.u64(static_cast<std::uint64_t>(at.time_since_epoch().count()));
     return std::move(out).bytes();
+}
+
+bytes::Bytes pack(const OlderCopy& older)
+{
+    return std::move(begin(StatementForm::olderCopy).u64(older.own)).bytes();
 }
 
 std::string leftBehindName(const envelope::MailboxId& mailbox) { return "left-behind/" + bytes::toHex(mailbox.view()); }
@@ -214,6 +219,12 @@ Result<StatementMessage> unpackStatement(bytes::View message)
         if (!reader.atEnd())
             break;
         return Any(left);
+    }
+    case StatementForm::olderCopy: {
+        const OlderCopy older{reader.u64()};
+        if (!reader.atEnd())
+            break;
+        return Any(older);
     }
     default: return fail(Reason::unsupported, "statement: of a newer program");
     }

@@ -69,7 +69,11 @@ struct LeftBehind {
     bool isNothing() const { return entries + messages + photos + others == 0; }
     bool operator==(const LeftBehind&) const = default;
 };
-using StatementMessage = std::variant<SignedStatement, EpochSecret, Heads, AskAgain, SealedAgain, LeftBehind>;
+/// From desk to desk: the sender knows its own chain only up to here, and was shown that the reader holds more of it.
+struct OlderCopy {
+    std::uint64_t own = 0;
+};
+using StatementMessage = std::variant<SignedStatement, EpochSecret, Heads, AskAgain, SealedAgain, LeftBehind, OlderCopy>;
 
 /// Under these names a vault keeps what it, as a replaced phone, left behind; and what such a phone said of itself.
 std::string leftBehindName(const envelope::MailboxId& mailbox);
@@ -81,6 +85,7 @@ bytes::Bytes pack(std::span<const vault::Vault::Head> heads);  ///< \pre at most
 bytes::Bytes pack(const AskAgain& ask);
 bytes::Bytes pack(const SealedAgain& again);
 bytes::Bytes pack(const LeftBehind& left);
+bytes::Bytes pack(const OlderCopy& older);
 /// \returns Reason::malformed, Reason::unsupported.
 Result<StatementMessage> unpackStatement(bytes::View message);
 

@@ -69,6 +69,7 @@ Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& 
     // Before anything came, the silence is counted from when we spoke.
     const auto last = standing->heardAt ? standing->heardAt : standing->spokeAt;
     outlook.unheard = last && isReached(*last, longestSilence, vault.clock().now());
+    outlook.missing = standing->fork || standing->gap;
     outlook.state = gravest(*standing, outlook);
     return outlook;
 }
@@ -87,6 +88,8 @@ Result<OtherDesks> otherDesksOf(const vault::Vault& vault)
             return fail(standing.error());
         desks.forked += standing->fork ? 1 : 0;
         desks.withheld += standing->gap ? 1 : 0;
+        desks.older += standing->peerOlder ? 1 : 0;
+        desks.olderHere += standing->rolledBack ? 1 : 0;
     }
     return desks;
 }

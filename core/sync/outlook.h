@@ -27,6 +27,7 @@ struct Outlook {
     std::optional<clock::Instant> waitingSince;  ///< the oldest that is not acknowledged; empty: nothing waits
     std::optional<clock::Instant> heardAt;       ///< when something new of the other end was last accepted; empty: never
     std::optional<Refusal> refusal;              ///< what the hub does not take, whatever graver holds as well
+    bool missing = false;                        ///< as State::forked or State::withheld, whatever graver holds as well
     bool unheard = false;                        ///< as State::unheard, whatever graver holds as well
 };
 
@@ -42,11 +43,14 @@ int overdueOf(const Outlook& outlook, clock::Instant now);
 /// matters is for the caller to say. \returns Reason::storageFailed.
 Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& mailbox);
 
-/// How it stands with the other desks that belong to the clinic still: how many of them showed two histories, and of how
-/// many a message is missing. Always nothing at a phone. \returns Reason::storageFailed.
+/// How it stands with the other desks that belong to the clinic still: how many of them showed two histories, of how
+/// many a message is missing, how many said that they were put back to an older copy, and how many hold more of this desk than it
+/// does itself. Always nothing at a phone. \returns Reason::storageFailed.
 struct OtherDesks {
     int forked = 0;
     int withheld = 0;
+    int older = 0;
+    int olderHere = 0;
 };
 Result<OtherDesks> otherDesksOf(const vault::Vault& vault);
 

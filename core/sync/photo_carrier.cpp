@@ -121,7 +121,13 @@ Done PhotoCarrier::collectOfPhone(const vault::Link& link)
 {
     if (link.ended)
         return {};
-    for (const auto& [id, course] : m_vault.state().courses)
+    const auto links = m_vault.links();
+    if (!links)
+        return fail(links.error());
+    for (const auto& [id, course] : m_vault.state().courses) {
+        // What belongs to another course goes to nobody else. The only link of an older program may not know its course.
+        if (link.course.isNull() ? links->size() > 1 || m_vault.state().courses.size() > 1 : id != link.course)
+            continue;
         for (const auto& [photo, version] : course.photos) {
             const bool removed = course.photosRemoved.contains(photo);
             if (version.operation.device != m_vault.device() || m_over.contains(photo)
@@ -136,6 +142,7 @@ Done PhotoCarrier::collectOfPhone(const vault::Link& link)
                 continue;
             m_jobs.push_back({removed ? Job::What::drop : Job::What::put, link.mailbox, id, photo});
         }
+    }
     return {};
 }
 

@@ -116,6 +116,20 @@ Done noteRefused(vault::Vault& vault, const envelope::MailboxId& mailbox, std::u
                                            .bytes());
 }
 
+Done noteUnknownThere(vault::Vault& vault, const std::vector<Post>& posts)
+{
+    for (const Post& post : posts) {
+        const auto waiting = vault.outgoing(post.mailbox);
+        if (!waiting)
+            return fail(waiting.error());
+        if (waiting->empty())
+            continue;
+        if (const Done noted = noteRefused(vault, post.mailbox, waiting->front().sequence, Refusal::Why::unknownThere); !noted)
+            return noted;
+    }
+    return {};
+}
+
 Done forgetRefusal(vault::Vault& vault, const envelope::MailboxId& mailbox)
 {
     return vault.keep(nameOf(mailbox), {});

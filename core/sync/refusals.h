@@ -8,6 +8,8 @@
 
 namespace ebbline::sync {
 
+struct Post;
+
 struct Refusal {
     /// Kept by number: never renumber.
     enum class Why : std::uint8_t {
@@ -42,6 +44,8 @@ bool rests(const Refusal& refusal, clock::Instant now);
 
 /// Counts one more, or begins with another envelope. \returns Reason::storageFailed.
 Done noteRefused(vault::Vault& vault, const envelope::MailboxId& mailbox, std::uint64_t sequence, Refusal::Why why);
+/// A hub that does not know this desk takes nothing of it: that is kept of every mailbox where something waits. For core/sync.
+Done noteUnknownThere(vault::Vault& vault, const std::vector<Post>& posts);
 Done forgetRefusal(vault::Vault& vault, const envelope::MailboxId& mailbox);
 
 }  // namespace ebbline::sync

@@ -7,6 +7,7 @@
 #include "core/crypto/crypto.h"
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 #include <set>
 
@@ -52,14 +53,20 @@ bool openedByFollowUp(const journal::CourseState& course, const triggers::Findin
 
 /// What an act names. A worse finding of the same subject has another key, so that an act speaks of what its
 /// author had in sight (docs/decisions/0025-acts-name-what-stood.md).
-std::string keyOf(const std::string& subject, const warnings::Finding& finding)
+std::string keyOf(const std::string& subject, const warnings::Finding& finding, std::string_view decimalSign = ".")
 {
     std::string said;
-    for (const std::string& reason : finding.reasons)
+    for (std::string reason : finding.reasons) {
+        if (const auto point = reason.find('.'); point != std::string::npos)
+            reason.replace(point, 1, decimalSign);
         said += reason + "\n";
+    }
     return subject + "/" + std::string(recovery::word(finding.urgency)) + "/"
            + bytes::toHex(bytes::View(crypto::hash256(bytes::viewOf(said))).first(8));
 }
+
+/// What stood for the point in the key of a fever where the system's locale had another: the comma, and Arabic's own.
+constexpr std::array<std::string_view, 2> otherDecimalSigns{",", "\u066B"};
 
 std::string keyOf(const std::string& subject, const triggers::Finding& finding)
 {
@@ -162,7 +169,7 @@ bool answeredAtFollowUp(const Finding& finding, const journal::CourseState& cour
 /// more in sight than what was raised first under it, by then.
 bool speaksOf(const records::FindingActed& act, const Finding& finding)
 {
-    if (act.finding == finding.key)
+    if (isKeyOf(act.finding, finding))
         return true;
     return act.finding == finding.subject && finding.firstOfSubject && (finding.entry || finding.raisedAt.at <= act.at.at);
 }
@@ -206,6 +213,20 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding& a, const Finding& b) { return a.raisedAt.at > b.raisedAt.at; });
     return findings;
+}
+
+bool isKeyOf(std::string_view key, const Finding& finding)
+{
+    if (key == finding.key)
+        return true;
+    const auto* warning = std::get_if<warnings::Finding>(&finding.what);
+    return warning && key.starts_with(finding.subject)
+           && std::ranges::any_of(otherDecimalSigns, [&](std::string_view sign) { return keyOf(finding.subject, *warning, sign) == key; });
+}
+
+bool namesSilence(std::string_view key)
+{
+    return key.starts_with("t/" + std::string(triggers::word(triggers::Trigger::silence)) + "/");
 }
 
 std::string explain(const Finding& finding)

@@ -20,20 +20,60 @@ int rankOf(const Finding& finding)
     return finding.entry ? 0 : isSilence(finding) ? 2 : 1;
 }
 
+/// When the day is over that a visit was brought forward to by this act, or an earlier one of those that were agreed since: who puts
+/// a visit off again has said nothing of what it was brought forward for. Empty where no day went on record with the act.
+std::optional<clock::Instant> endOfVisit(const records::FindingActed& act, const journal::CourseState& course)
+{
+    std::optional<clock::Instant> end;
+    for (std::size_t i = 1; i < course.visits.size(); ++i) {
+        const auto& [visit, operation, entered] = course.visits[i];
+        if (entered.at < act.at.at)
+            continue;
+        const clock::Instant over = visit.at - std::chrono::minutes(visit.minuteOfDay()) + std::chrono::days(1);
+        end = end ? std::min(*end, over) : over;
+    }
+    return end;
+}
+
+/// Up to when an act answers for a finding of that urgency that nobody closed; empty if it does not at all.
+std::optional<clock::Instant> coveredUntil(const records::FindingActed& act, recovery::Urgency urgency, const journal::CourseState& course)
+{
+    const clock::Instant taken = act.at.at + untouchedFor(urgency);
+    const clock::Instant spoken = act.at.at + spokenFor(urgency);
+    switch (act.act) {
+    case records::Act::taken: return taken;
+    case records::Act::called:
+        // A call that reached nobody tells nobody anything.
+        return act.outcome == records::Outcome::notReached ? std::nullopt : std::optional(spoken);
+    case records::Act::visitBroughtForward: {
+        const auto over = endOfVisit(act, course);
+        // No visit on another day answers for an emergency.
+        if (!over || urgency == recovery::Urgency::emergency)
+            return spoken;
+        return std::max(*over, taken);
+    }
+    default: return std::nullopt;
+    }
+}
+
 /// Of the most urgent findings alone: who took a milder one has not seen what came after it.
-void tellWhoIsOnIt(Row& row)
+void tellWhoIsOnIt(Row& row, const journal::CourseState& course)
 {
     row.touched = true;
     bool taken = true;
-    for (const Finding& finding : row.findings) {
-        if (finding.urgency != row.urgency)
-            continue;
+    bool acted = true;
+    std::optional<clock::Instant> overdueAt;
+    const auto milder = std::ranges::find_if(row.findings, [&](const Finding& finding) { return finding.urgency != row.urgency; });
+    const std::span<const Finding> mostUrgent(row.findings.begin(), milder);
+    for (const Finding& finding : mostUrgent) {
         bool touched = false;
         bool takenHere = false;
+        clock::Instant waitsUntil = finding.raisedAt.at + untouchedFor(row.urgency);
         for (const records::FindingActed& act : finding.acts) {
-            // A call that reached nobody tells nobody anything.
-            touched = touched || act.act == records::Act::taken || act.act == records::Act::visitBroughtForward
-                      || (act.act == records::Act::called && act.outcome != records::Outcome::notReached);
+            if (const auto until = coveredUntil(act, row.urgency, course)) {
+                touched = true;
+                waitsUntil = std::max(waitsUntil, *until);
+            }
             if (act.act != records::Act::taken)
                 continue;
             takenHere = true;
@@ -46,9 +86,14 @@ void tellWhoIsOnIt(Row& row)
             row.untouchedSince = finding.raisedAt;
         row.touched = row.touched && touched;
         taken = taken && takenHere;
+        acted = acted && newestAct({&finding, 1});
+        overdueAt = overdueAt ? std::min(*overdueAt, waitsUntil) : waitsUntil;
     }
+    row.overdueAt = *overdueAt;
     if (!taken)
         row.takenBy.reset();
+    if (acted)
+        row.lastAct = newestAct(mostUrgent);
 }
 
 /// Nothing was said after the follow-up, all that was said before it lay open by then, and nobody reopened anything since:
@@ -84,7 +129,19 @@ bool isVisitOfLongAgo(const Row& row, const clock::Moment& now)
 
 bool isOverdue(const Row& row, const clock::Moment& now)
 {
-    return !row.touched && now.at - row.untouchedSince.at > untouchedFor(row.urgency);
+    return now.at > row.overdueAt;
+}
+
+std::optional<records::FindingActed> newestAct(std::span<const Finding> findings)
+{
+    std::optional<records::FindingActed> newest;
+    for (const Finding& finding : findings)
+        for (const records::FindingActed& act : finding.acts) {
+            const bool isOn = act.act == records::Act::taken || act.act == records::Act::called || act.act == records::Act::visitBroughtForward;
+            if (isOn && (!newest || act.at.at >= newest->at.at))
+                newest = act;
+        }
+    return newest;
 }
 
 void sortByUrgency(std::vector<Finding>& findings)
@@ -118,7 +175,7 @@ std::optional<Row> judgedRow(const recovery::CourseId& id, const journal::Course
     row.heardSince = std::ranges::any_of(course.entries, [&](const auto& entry) { return entry.second.current().at.at > row.since.at; });
     row.silent = std::all_of(open.begin(), open.end(), isSilence);
     row.findings = std::move(open);
-    tellWhoIsOnIt(row);
+    tellWhoIsOnIt(row, course);
     return row;
 }
 

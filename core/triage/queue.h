@@ -7,6 +7,9 @@
 #include "core/triggers/judge.h"
 #include "core/warnings/warnings.h"
 
+#include <span>
+#include <string_view>
+
 namespace ebbline::triage {
 
 /// A warning or a trigger's finding, under one name.
@@ -35,6 +38,13 @@ struct Finding {
 /// there was none.
 std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now);
 
+/// Whether a record that holds `key` names this finding. Before 0051 the value of a fever stood in the key as the system's
+/// locale wrote it, "38,2" under a decimal comma: such a key names the same finding.
+bool isKeyOf(std::string_view key, const Finding& finding);
+
+/// Whether a key names a silence: the one finding that goes by itself, once what she wrote arrives.
+bool namesSilence(std::string_view key);
+
 struct Row {
     recovery::CourseId course;
     recovery::Urgency urgency;       ///< of the most urgent open finding
@@ -50,6 +60,9 @@ struct Row {
     clock::Moment takenAt;           ///< if somebody has
     bool touched = false;            ///< of each of the most urgent, somebody took it, reached her by a call or brought the visit forward
     clock::Moment untouchedSince;    ///< the earliest raising among the most urgent that nobody touched; unless touched
+    clock::Instant overdueAt{};      ///< when the first of the most urgent waits too long: with nobody on it, or with an act that covers it no more
+    /// The newest act on the most urgent ones (newestAct()); empty while there is none on one of them.
+    std::optional<records::FindingActed> lastAct;
     int day = 0;
 };
 
@@ -66,7 +79,25 @@ constexpr std::chrono::minutes untouchedFor(recovery::Urgency urgency)
     return std::chrono::hours(24 * 21);
 }
 
-/// Something of the row's urgency is untouched for longer than that, counted from its own raising.
+/// For how long a call that reached her covers a finding that is not closed: our choice, no source. Longer than a taking,
+/// which only says that somebody means to call; the third is over a weekend. What is raised anew is another finding.
+constexpr std::chrono::minutes spokenFor(recovery::Urgency urgency)
+{
+    switch (urgency) {
+    case recovery::Urgency::emergency: return std::chrono::hours(1);
+    case recovery::Urgency::callNow: return std::chrono::hours(24);
+    case recovery::Urgency::nextWorkingDay: return std::chrono::hours(72);
+    case recovery::Urgency::atReview: break;
+    }
+    return untouchedFor(recovery::Urgency::atReview);
+}
+
+/// The newest of what says that somebody is or was at it: taken, called, whether or not she was reached, and a visit brought
+/// forward. Empty: nobody did any of that.
+std::optional<records::FindingActed> newestAct(std::span<const Finding> findings);
+
+/// Something of the row's urgency waits too long: untouched for untouchedFor() from its own raising, or with no act that still
+/// covers it (docs/decisions/0048-an-act-covers-for-a-while.md).
 bool isOverdue(const Row& row, const clock::Moment& now);
 
 /// From then on a missed visit that nobody touched is one of long ago: our choice, no source.

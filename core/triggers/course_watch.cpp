@@ -89,8 +89,8 @@ void CourseWatch::startSides()
     for (const auto& [stream, score] : m_course.baseline)
         if (stream.symptom == Symptom::puckering)
             m_streams[rowOf(stream.symptom)][columnOf(stream.side)].emplace(stream.symptom, m_protocol.band).start(score.points());
-    m_bleeding.feed(0, differencesOf(baseline), {});
-    m_inflaming.feed(0, differencesOf(baseline), {});
+    m_bleeding.start(differencesOf(baseline));
+    m_inflaming.start(differencesOf(baseline));
     m_lastScores = baseline;
 }
 
@@ -214,11 +214,12 @@ void CourseWatch::judgeOverall()
     double slow = 0;
     int levelStreams = 0;
     int slowStreams = 0;
-    // The symptom with the highest score speaks for all, be it 0 today.
+    // The symptom with the highest score speaks for all, be it 0 today; of its sides the one that was higher before.
     std::optional<Candidate> high;
     std::optional<Candidate> late;
     const auto shows = [](std::optional<Candidate>& candidate, const Candidate& shown) {
-        if (!candidate || shown.score > candidate->score)
+        if (!candidate || shown.score > candidate->score
+            || (shown.score == candidate->score && shown.stream == candidate->stream && shown.mean > candidate->mean))
             candidate = shown;
     };
     for (const Symptom symptom : healingSymptoms)
@@ -230,14 +231,15 @@ void CourseWatch::judgeOverall()
             ++levelStreams;
             if (reading.points >= limits().levelGuard)
                 shows(high, {.trigger = Trigger::level, .statistic = Statistic::levelOverall,
-                             .stream = {symptom, Side::none}, .score = reading.points});
+                             .stream = {symptom, Side::none}, .score = reading.points, .overall = true});
             if (m_day < limits().slowFirstDay || reading.observedDays < fewestForSlow)
                 continue;
             slow += reading.lastThreeZ() - ownStartOverall * reading.early;
             ++slowStreams;
             if (reading.peak >= limits().slowPeakGuard && reading.lastThree() >= limits().slowGuard)
                 shows(late, {.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall,
-                             .stream = {symptom, Side::none}, .score = reading.points, .mean = reading.lastThree()});
+                             .stream = {symptom, Side::none}, .score = reading.points, .mean = reading.lastThree(),
+                             .overall = true});
         }
     // As if one more stream were ordinary: who scores little is not believed as much.
     if (high) {

@@ -32,6 +32,7 @@ struct Candidate {
     std::optional<int> together = {};     ///< points of its last three days, the same
     std::optional<double> beginning = {}; ///< its mean score up to day 4, the same
     std::optional<recovery::Symptom> shown = {};  ///< what is told, which may be another symptom than the stream's
+    bool overall = false;  ///< over all symptoms; the stream is that of the symptom that leads
 };
 
 class CourseWatch {

@@ -1,7 +1,8 @@
 #include "core/triggers/judge.h"
 
+#include "core/bytes/decimal.h"
+
 #include <cmath>
-#include <cstdio>
 #include <string>
 
 namespace ebbline::triggers {
@@ -25,12 +26,7 @@ std::string what(const Finding& finding)
     return symptom;
 }
 
-/// A finding of no side is one over all symptoms: the score that stands for them may be a usual one.
-bool isOverall(const Finding& finding)
-{
-    return finding.stream.side == recovery::Side::none;
-}
-
+/// The score that stands for all symptoms may be a usual one.
 std::string overall(const Finding& finding, const std::string& says, const std::string& score)
 {
     return "all symptoms together " + says + " on day " + std::to_string(finding.day) + ", among them "
@@ -44,9 +40,7 @@ std::string decimal(const Finding& finding, const char* name)
     const auto found = finding.numbers.find(name);
     if (found == finding.numbers.end())
         return "?";
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f", found->second);
-    const std::string number = text;
+    const std::string number = bytes::fixedDecimal(found->second, 1);
     return number.ends_with(".0") ? number.substr(0, number.size() - 2) : number;
 }
 
@@ -70,6 +64,14 @@ std::string grounds(const Finding& finding)
 }
 
 }  // namespace
+
+bool isOverall(const Finding& finding)
+{
+    if (const auto marked = finding.numbers.find("overall"); marked != finding.numbers.end())
+        return marked->second != 0;
+    return finding.stream.side == recovery::Side::none
+           && (finding.trigger == Trigger::level || finding.trigger == Trigger::slowRecovery);
+}
 
 std::string explain(const Finding& finding)
 {

@@ -67,11 +67,13 @@ private:
 
     void raise(const Candidate& candidate, const clock::Moment& at)
     {
-        Finding* finding = fire(candidate.trigger, candidate.urgency, candidate.stream, at);
+        Finding* finding = fire(candidate.trigger, candidate.urgency, candidate.stream, at, candidate.overall);
         if (!finding)
             return;
         finding->shown = candidate.shown;
         auto& numbers = finding->numbers;
+        if (candidate.overall || isOverall(*finding))
+            numbers["overall"] = candidate.overall ? 1 : 0;
         numbers["score"] = candidate.score;
         numbers["usualHigh"] = m_protocol.band.inner(finding->symptom(), m_watch.day()).high;
         if (candidate.trigger == Trigger::rebound)
@@ -153,13 +155,13 @@ private:
         }
     }
 
-    /// Once per stream, and again only after a day with an entry on which it did not fire, or when
-    /// it has become more urgent: a day without an entry is no quiet day.
+    /// Once per stream, or over all symptoms whichever leads, and again only after a day with an entry on which it
+    /// did not fire, or when it has become more urgent: a day without an entry is no quiet day.
     /// \returns the new finding, or nothing if it goes on.
-    Finding* fire(Trigger trigger, Urgency urgency, const Stream& stream, const clock::Moment& at)
+    Finding* fire(Trigger trigger, Urgency urgency, const Stream& stream, const clock::Moment& at, bool overall = false)
     {
         const int day = std::max(0, clock::dayOfRecovery(m_course.treated, at));
-        auto& last = m_lastFired[{trigger, stream}];
+        auto& last = m_lastFired[{trigger, overall ? std::nullopt : std::optional(stream)}];
         const bool goesOn = last && last->day >= m_entryDayBefore && urgency >= last->urgency
                             && trigger != Trigger::silence;
         last = Fired{day, goesOn ? last->urgency : urgency};
@@ -182,7 +184,7 @@ private:
     bool m_endedHigh = false;   ///< as of the last entry up to now; one that lies ahead says nothing of a silence
     int m_entryDay = -1;        ///< last day with an entry
     int m_entryDayBefore = -1;  ///< the one before it
-    std::map<std::pair<Trigger, Stream>, std::optional<Fired>> m_lastFired;
+    std::map<std::pair<Trigger, std::optional<Stream>>, std::optional<Fired>> m_lastFired;  ///< no stream: over all symptoms
     std::vector<const Candidate*> m_passed;
     std::vector<Finding> m_findings;
 };

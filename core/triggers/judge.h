@@ -19,6 +19,8 @@ namespace ebbline::triggers {
 /// after which it was raised, and "days", how long it has lasted by now or until somebody wrote: the
 /// only number that goes on after a finding was raised. One that is raised because a visit was missed has
 /// "visit", the visit's day. Sides that part over several symptoms together have "apart", the points of all of them.
+/// A level or a slow recovery that names no side has "overall": 1 if it is over all symptoms, 0 if one symptom was scored
+/// without sides.
 struct Finding {
     Trigger trigger;
     recovery::Urgency urgency;
@@ -46,8 +48,12 @@ struct CourseInput {
     std::vector<Observation> observations;                 ///< any order; sorted inside
 };
 
-/// All findings of a course up to `now`, oldest first. A trigger fires once per stream until it
-/// has been quiet for a day that has an entry, or becomes more urgent. Silence is judged against
+/// Whether a level or a slow recovery is one of all symptoms together; its stream then names the symptom that led when it
+/// was raised, and no other finding stands for the same. A finding of before it was marked counts as one if it names no side.
+bool isOverall(const Finding& finding);
+
+/// All findings of a course up to `now`, oldest first. A trigger fires once per stream, and once over all symptoms
+/// whichever of them leads, until it has been quiet for a day that has an entry, or becomes more urgent. Silence is judged against
 /// `now`. Entries from before the treatment count as made right after it, later ones than `now` not
 /// at all; the same entry twice is the same as once; of several answers of a day the highest counts.
 std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);

@@ -25,6 +25,12 @@ OneSideWatch::OneSideWatch(const bands::Movements& movements, const Signature& s
     m_now = m_before;
 }
 
+void OneSideWatch::start(const SideReadings& differences)
+{
+    if (std::ranges::any_of(differences, [](const auto& reading) { return reading.has_value(); }))
+        take(0, differences, {});
+}
+
 void OneSideWatch::feed(double hours, const SideReadings& differences, const SideReadings& sums)
 {
     if (!m_fed || hours - m_now.hours >= sameStateHours)
@@ -32,6 +38,11 @@ void OneSideWatch::feed(double hours, const SideReadings& differences, const Sid
     else
         m_now = m_before;
     m_fed = true;
+    take(hours, differences, sums);
+}
+
+void OneSideWatch::take(double hours, const SideReadings& differences, const SideReadings& sums)
+{
     begin(m_now);
     m_now.hours = hours;
     grow(m_now);

@@ -28,7 +28,11 @@ class OneSideWatch {
 public:
     OneSideWatch(const bands::Movements& movements, const Signature& signature);
 
-    /// Readings come in order of time. One that follows within three hours replaces the last: it
+    /// The practitioner's differences right after the treatment, the first reading; nothing if none was scored.
+    /// No later reading replaces it: it is the start that all others are held against.
+    void start(const SideReadings& differences);
+
+    /// Readings come in order of time. One that follows within three hours replaces the last of them: it
     /// tells of the same state. What is there at the first reading is the patient's own.
     void feed(double hours, const SideReadings& differences, const SideReadings& sums);
 
@@ -67,6 +71,7 @@ private:
         int surprises = 0;
     };
 
+    void take(double hours, const SideReadings& differences, const SideReadings& sums);
     void begin(State& next) const;
     /// What a variance makes of a reading: the same for all symptoms that were read at the same moments.
     struct Gain {
@@ -81,9 +86,9 @@ private:
 
     bands::Movements m_movements;
     Signature m_signature;
-    State m_before;  ///< before the last reading
+    State m_before;  ///< before the last reading that may be replaced
     State m_now;
-    bool m_fed = false;
+    bool m_fed = false;  ///< with a reading that may be replaced
 };
 
 }  // namespace ebbline::triggers

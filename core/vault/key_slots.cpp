@@ -234,6 +234,14 @@ bool KeySlots::has(SlotKind kind) const
     return false;
 }
 
+std::optional<bytes::Array<16>> KeySlots::nameOf(SlotKind kind) const
+{
+    for (const auto& stored : m_slots)
+        if (const auto slot = stored ? parse(*stored) : fail(Reason::notFound, ""); slot && slot->kind == kind)
+            return crypto::hash128(*stored);
+    return std::nullopt;
+}
+
 std::optional<crypto::StretchCost> KeySlots::dearest() const
 {
     std::optional<crypto::StretchCost> most;

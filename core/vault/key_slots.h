@@ -59,6 +59,10 @@ public:
 
     bool has(SlotKind kind) const;
 
+    /// Tells one slot of a kind from every other that was ever put there, and nothing of its secret: of the bytes as they are stored,
+    /// with their random salt. Empty: there is none.
+    std::optional<bytes::Array<16>> nameOf(SlotKind kind) const;
+
     /// The dearest stretching among the ways in, each of its two figures for itself; empty of a damaged file, which
     /// may say anything.
     std::optional<crypto::StretchCost> dearest() const;

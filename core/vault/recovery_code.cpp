@@ -29,6 +29,16 @@ void wipeText(std::string& text)
     crypto::wipe({reinterpret_cast<std::uint8_t*>(text.data()), text.size()});
 }
 
+/// What was typed, without what separates it, as capitals.
+std::string lettersOf(std::string_view typed)
+{
+    std::string letters = bytes::fromTyped(typed, RecoveryCode::characters);
+    for (char& c : letters)
+        if (c >= 'a' && c <= 'z')
+            c = static_cast<char>(c - 'a' + 'A');
+    return letters;
+}
+
 }  // namespace
 
 RecoveryCode::RecoveryCode(RecoveryCode&& other) noexcept : m_bytes(other.m_bytes)
@@ -68,10 +78,7 @@ std::string RecoveryCode::text() const
 
 Result<RecoveryCode> RecoveryCode::fromText(std::string_view text)
 {
-    std::string letters = bytes::fromTyped(text, characters);
-    for (char& c : letters)
-        if (c >= 'a' && c <= 'z')
-            c = static_cast<char>(c - 'a' + 'A');
+    std::string letters = lettersOf(text);
     const bool known = letters.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ234567") == std::string::npos;
     const std::size_t length = letters.size();
     RecoveryCode code;
@@ -95,6 +102,29 @@ Result<RecoveryCode> RecoveryCode::fromText(std::string_view text)
     if (!fits)
         return fail(Reason::damaged, "recovery code: a character is wrong, or two changed places");
     return code;
+}
+
+int groupToAsk()
+{
+    constexpr int groups = RecoveryCode::characters / 4;
+    // What is left over of a byte is drawn again, so that each is as likely.
+    bytes::Array<1> drawn{};
+    do {
+        crypto::randomFill(drawn);
+    } while (drawn[0] >= 256 / groups * groups);
+    return 1 + drawn[0] % groups;
+}
+
+bool saysGroup(std::string_view code, int group, std::string_view typed)
+{
+    std::string whole = lettersOf(code);
+    std::string said = lettersOf(typed);
+    const std::string_view asked = std::string_view(whole).substr(4 * static_cast<std::size_t>(group - 1), 4);
+    const bool says = said.size() == 4 ? crypto::equal(bytes::viewOf(said), bytes::viewOf(asked))
+                                       : said.size() == whole.size() && crypto::equal(bytes::viewOf(said), bytes::viewOf(whole));
+    wipeText(whole);
+    wipeText(said);
+    return says;
 }
 
 }  // namespace ebbline::vault

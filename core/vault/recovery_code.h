@@ -39,4 +39,11 @@ private:
     bytes::Array<size> m_bytes{};
 };
 
+/// A group of a code to ask for, as a proof that it is on paper: 1 to 9, by chance.
+int groupToAsk();
+
+/// Whether somebody typed this group of a code, or all of it; read as RecoveryCode::fromText() reads.
+/// \pre `code` as RecoveryCode::text() gives it, `group` from 1 to 9
+bool saysGroup(std::string_view code, int group, std::string_view typed);
+
 }  // namespace ebbline::vault

@@ -310,7 +310,8 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
         operation.audience = mailbox && records::goesBetween(records::kindOf(body)) ? journal::Audience::patientAndClinic
                                                                                     : journal::Audience::clinic;
         operation.course = records::courseOf(body);
-        operation.supersedes = supersedes;
+        // Who did it corrects nothing; what stands behind it does.
+        operation.supersedes = std::holds_alternative<records::WorkDone>(body) ? std::nullopt : supersedes;
         operation.body = records::encode(body);
         chain = chained(chain, journal::encode(operation));
         chains.push_back(chain);

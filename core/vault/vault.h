@@ -84,6 +84,7 @@ struct Standing {
     bool gap = false;          ///< an envelope is missing before one that came
     bool fork = false;         ///< a peer sealed two envelopes with one number
     bool rolledBack = false;   ///< a peer holds more of ours than we know of: this vault is an older copy
+    bool peerOlder = false;    ///< a peer said, signed, that it is an older copy of itself
     std::size_t refused = 0;   ///< envelopes that were refused, whether they are kept or not
 };
 
@@ -214,6 +215,8 @@ public:
     Result<Kept> quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
     static constexpr std::size_t mostQuarantined = 200;
     std::size_t quarantined(const envelope::MailboxId& mailbox) const;
+    /// Of those the ones under a sender's name that could not be read or verified, whatever came before them. \returns Reason::storageFailed.
+    Result<std::size_t> unreadable(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
 
     Result<Standing> standing(const envelope::MailboxId& mailbox) const;
     /// The hash of the envelope with this number, sealed here or accepted; empty if none is known.
@@ -222,6 +225,11 @@ public:
     Done noteAhead(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer, std::uint64_t sequence);
     Done noteFork(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer);
     Done noteRolledBack(const envelope::MailboxId& mailbox);
+    /// No chain reaches this number: what a desk says under it stands beside its chain (docs/formats/statements.md, form 7).
+    static constexpr std::uint64_t besideEveryChain = 0x4000'0000'0000'0000;
+    /// The peer says that it is an older copy. Under what number it says so counts as ahead no more: a program that did not know the
+    /// word noted that something is missing before it.
+    Done notePeerOlder(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer);
 
     // --- a clinic with several desks, and phones that are replaced ---
     /// Keeps a roster if it is newer than the one that is kept; a patient's links seal to its epoch from then on.

@@ -82,6 +82,19 @@ Done Vault::noteRolledBack(const envelope::MailboxId& mailbox)
     return m_inside->noteStanding(mailbox, m_inside->device, "rolled_back", 1);
 }
 
+Done Vault::notePeerOlder(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        auto ahead = inside.database.prepare("UPDATE standing SET ahead = 0 WHERE mailbox = ?1 AND device = ?2 AND ahead >= ?3");
+        if (!ahead)
+            return fail(ahead.error());
+        if (const Done done = ahead->bind(mailbox.view()).bind(peer.view()).bind(static_cast<std::int64_t>(besideEveryChain)).run(); !done)
+            return done;
+        return inside.noteStanding(mailbox, peer, "rolled_back", 1);
+    });
+}
+
 Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const
 {
     Standing found;
@@ -98,7 +111,8 @@ Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const
         }
         found.gap = found.gap || row.integer(2) != 0;
         found.fork = found.fork || row.integer(3) != 0;
-        found.rolledBack = found.rolledBack || row.integer(4) != 0;
+        bool& older = own ? found.rolledBack : found.peerOlder;
+        older = older || row.integer(4) != 0;
         found.refused += static_cast<std::size_t>(row.integer(5));
         return {};
     });
@@ -131,8 +145,17 @@ Result<Vault::Kept> Vault::quarantine(const envelope::MailboxId& mailbox, bytes:
         const Result<bool> row = known->bind(mailbox.view()).bind(bytes::View(hash)).step();
         if (!row)
             return fail(row.error());
-        if (*row)
-            return {};
+        if (*row) {
+            // One that waited for another before it may turn out to be unreadable in its turn.
+            auto newer = inside.database.prepare("UPDATE quarantine SET reason = ?3, detail = ?4 WHERE mailbox = ?1 AND hash = ?2 AND reason <> ?3");
+            if (!newer)
+                return fail(newer.error());
+            return newer->bind(mailbox.view())
+                .bind(bytes::View(hash))
+                .bind(static_cast<std::int64_t>(why.reason))
+                .bind(std::string_view(why.detail))
+                .run();
+        }
         auto count = inside.database.prepare("INSERT INTO standing (mailbox, device, refused) VALUES (?1, ?2, 1)"
                                              " ON CONFLICT (mailbox, device) DO UPDATE SET refused = refused + 1");
         if (!count)
@@ -168,6 +191,19 @@ std::size_t Vault::quarantined(const envelope::MailboxId& mailbox) const
         return 0;
     const Result<bool> row = statement->bind(mailbox.view()).step();
     return row && *row ? static_cast<std::size_t>(statement->integer(0)) : 0;
+}
+
+Result<std::size_t> Vault::unreadable(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const
+{
+    // The sender's place in an envelope: docs/formats/envelope.md. What only waits for one before it is told as missing.
+    auto statement = m_inside->database.prepare("SELECT count(*) FROM quarantine WHERE mailbox = ?1 AND substr(envelope, 25, 16) = ?2 AND reason <> ?3");
+    if (!statement)
+        return fail(statement.error());
+    const Result<bool> row =
+        statement->bind(mailbox.view()).bind(sender.view()).bind(static_cast<std::int64_t>(Reason::outOfOrder)).step();
+    if (!row)
+        return fail(row.error());
+    return *row ? static_cast<std::size_t>(statement->integer(0)) : std::size_t{0};
 }
 
 namespace {

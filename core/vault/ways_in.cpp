@@ -1,6 +1,7 @@
 #include "core/vault/ways_in.h"
 
 #include "core/vault/attempt_guard.h"
+#include "core/vault/vault.h"
 
 namespace ebbline::vault {
 
@@ -10,6 +11,8 @@ struct Opened {
     KeySlots slots;
     crypto::Secret dataKey;
 };
+
+constexpr std::string_view onPaperName = "recovery-code-on-paper";
 
 const Error halfIsMissing{Reason::refused, "key slots: the passphrase is bound to a device, whose secret is not at hand"};
 
@@ -146,6 +149,23 @@ bool hasRecoveryCode(const std::filesystem::path& folder)
 {
     const auto generations = KeySlots::generations(folder);
     return generations && generations->front().has(SlotKind::recoveryCode);
+}
+
+Done noteCodeOnPaper(Vault& vault, const std::filesystem::path& folder)
+{
+    const auto generations = KeySlots::generations(folder);
+    if (!generations)
+        return fail(generations.error());
+    const auto name = generations->front().nameOf(SlotKind::recoveryCode);
+    return name ? vault.keep(onPaperName, *name) : Done(fail(Reason::notFound, "key slots: there is no recovery code"));
+}
+
+bool isCodeOnPaper(const Vault& vault, const std::filesystem::path& folder)
+{
+    const auto generations = KeySlots::generations(folder);
+    const auto name = generations ? generations->front().nameOf(SlotKind::recoveryCode) : std::nullopt;
+    const auto noted = vault.kept(onPaperName);
+    return name && noted && crypto::equal(*noted, *name);
 }
 
 crypto::StretchCost calibratedCost(

@@ -6,7 +6,8 @@
 /// the key file.
 ///
 /// A passphrase may be bound to its device: a secret of the device's key store is mixed in, and the files
-/// alone can not be searched elsewhere. Key stores lose keys, so that needs a recovery code beside it.
+/// alone can not be searched elsewhere. Key stores lose keys, so that needs a recovery code beside it, which whoever binds
+/// knows to be on paper.
 
 #include "core/clock/instant.h"
 #include "core/vault/key_slots.h"
@@ -15,6 +16,8 @@
 #include <functional>
 
 namespace ebbline::vault {
+
+class Vault;
 
 /// What somebody offers to open a vault with. Holds no copy: the bytes must outlive it.
 struct Offered {
@@ -61,6 +64,13 @@ bool isBoundToDevice(const std::filesystem::path& folder);
 
 /// True if a recovery code was made for this vault.
 bool hasRecoveryCode(const std::filesystem::path& folder);
+
+/// Keeps in the open vault of this folder that its recovery code was read from paper: a group of it was read back, or all of it was
+/// typed. It holds for this code alone: another one begins without, and so does every code of a vault of before.
+/// \returns Reason::notFound without a code, as KeySlots::generations(), and Reason::storageFull, Reason::storageFailed.
+Done noteCodeOnPaper(Vault& vault, const std::filesystem::path& folder);
+/// False also if it cannot be told.
+bool isCodeOnPaper(const Vault& vault, const std::filesystem::path& folder);
 
 /// The costliest stretching on this machine that stays within 700 ms, never below
 /// crypto::stretchFloor, at most 256 MiB and 4 passes. Takes up to about a second and a half.

@@ -1,9 +1,9 @@
 #include "core/warnings/warnings.h"
 
+#include "core/bytes/decimal.h"
+
 #include <algorithm>
 #include <array>
-#include <charconv>
-#include <cstdio>
 #include <optional>
 #include <string_view>
 
@@ -68,9 +68,7 @@ std::optional<int> points(const Entry& entry, Symptom symptom, Side side)
 
 std::string degrees(double celsius)
 {
-    char text[32];
-    std::snprintf(text, sizeof text, "temperature %.1f C", celsius);
-    return text;
+    return "temperature " + bytes::fixedDecimal(celsius, 1) + " C";
 }
 
 /// A reason is words, with a value behind them or without: "shivering", "temperature 38.2 C".
@@ -82,10 +80,7 @@ std::string_view wordsOf(std::string_view reason)
 double valueOf(const std::string& reason)
 {
     const auto at = reason.find_first_of("0123456789");
-    double value = 0;
-    if (at != std::string::npos)
-        std::from_chars(reason.data() + at, reason.data() + reason.size(), value);
-    return value;
+    return at == std::string::npos ? 0 : bytes::leadingDecimal(std::string_view(reason).substr(at));
 }
 
 class Judgement {

@@ -25,24 +25,25 @@ trap unmount_roots EXIT
 # make_root 12|13 FOLDER: a minimal Debian from the mirror that this machine uses itself.
 make_root() {
     local suite folder=$2 mirror lists file mounted
+    # Under `step` nothing ends the script by itself: each act is asked whether it came to be.
     suite=$(suite_of "$1")
     mapfile -t lists < <(apt_files)
-    mirror=$(mirror_of "$(. /etc/os-release && echo "${VERSION_CODENAME:-}")" "${lists[@]}")
+    read -r _ mirror <<<"$(release_mirror "$(. /etc/os-release && echo "${VERSION_CODENAME:-}")" "${lists[@]}")"
     [ -n "$mirror" ] || fail "no Debian mirror is set in /etc/apt"
     command -v debootstrap >/dev/null || step "Installing debootstrap" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q debootstrap
     quietly "$ebbline_root/build/logs/debootstrap-$1.log" \
         debootstrap --variant=minbase --include=ca-certificates "$suite" "$folder" "$mirror" || return 1
     for file in /etc/apt/apt.conf.d/*proxy* /etc/resolv.conf /etc/hosts; do
-        [ ! -r "$file" ] || cp "$file" "$folder$file"
+        [ ! -r "$file" ] || cp "$file" "$folder$file" || return 1
     done
     # The root is thrown away: no package needs to survive a power cut.
-    echo force-unsafe-io >"$folder/etc/dpkg/dpkg.cfg.d/throw-away"
+    echo force-unsafe-io >"$folder/etc/dpkg/dpkg.cfg.d/throw-away" || return 1
     mounted_roots+=("$folder")
-    mount -t proc proc "$folder/proc"
+    mount -t proc proc "$folder/proc" || return 1
     for mounted in sys dev; do
-        mount --rbind "/$mounted" "$folder/$mounted"
+        mount --rbind "/$mounted" "$folder/$mounted" || return 1
         # What is unmounted in the root must stay mounted outside.
-        mount --make-rslave "$folder/$mounted"
+        mount --make-rslave "$folder/$mounted" || return 1
     done
 }
 

@@ -3,16 +3,15 @@
 #
 # Safe to run again: packages that are there already are left alone, and with nothing
 # missing neither root nor the network is needed. On Debian 12 the backports suite is added,
-# from the mirror the machine already uses, because SQLCipher 4 and Catch2 3 come from there.
+# from the mirror the machine already uses, because SQLCipher 4 and Catch2 3 come from there;
+# where that mirror has no such suite it is taken away again.
 #
 # usage: install.sh [--tests] [--soak] [--check]   --tests adds what only the tests use, --soak what only the long ones use
 #                                         besides (a JDK, for the checks of Android's half); --check installs nothing, names
 #                                         what is missing in one sentence, and ends with exit code 3 if anything is
 set -euo pipefail
+. "$(dirname "${BASH_SOURCE[0]}")/../steps.sh"
 . "$(dirname "${BASH_SOURCE[0]}")/sources.sh"
-
-say() { printf 'ebbline: %s\n' "$*"; }
-fail() { printf 'ebbline: %s\n' "$*" >&2; exit 1; }
 
 with_tests=no with_soak=no check=no
 for argument in "$@"; do
@@ -51,7 +50,7 @@ packages=(
     qtkeychain-qt6-dev libsecret-1-0
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
+    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils locales appstream desktop-file-utils nodejs postgresql r-base-core)
 fi
 if [ "$with_soak" = yes ]; then
     packages+=(default-jdk-headless)
@@ -96,41 +95,69 @@ fi
 as_root=()
 if [ "$(id -u)" -ne 0 ]; then
     command -v sudo >/dev/null || fail "installing needs root: run this as root, or install sudo, or use --no-install."
+    sudo true || fail "sudo does not let this user install packages; its own words stand above. Run this as root or as a user whom sudo lets, or have these packages installed and use --no-install: ${missing[*]}"
     as_root=(sudo)
-fi
-
-mapfile -t lists < <(apt_files)
-if [ "$VERSION_ID" = 12 ] && ! suite_is_listed bookworm-backports "${lists[@]}"; then
-    address=$(mirror_of "$VERSION_CODENAME" "${lists[@]}")
-    [ -n "$address" ] || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
-    say "adding the backports suite from the mirror in use"
-    signed=""
-    [ -r /usr/share/keyrings/debian-archive-keyring.gpg ] && signed=$'\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg'
-    printf 'Types: deb\nURIs: %s\nSuites: bookworm-backports\nComponents: main%s\n' "$address" "$signed" \
-        | "${as_root[@]}" tee /etc/apt/sources.list.d/bookworm-backports.sources >/dev/null
 fi
 
 # On a terminal apt shows its own progress; elsewhere its many lines go to a file, shown if it fails.
 log=$(mktemp)
-trap 'rm -f "$log"' EXIT
+added=""
+# A suite that turned out not to be there must not stay: apt would complain of it for ever.
+finish() {
+    rm -f "$log"
+    [ -z "$added" ] || "${as_root[@]}" rm -f "$added"
+}
+trap finish EXIT
 apt() {
     if [ -t 1 ]; then
         "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -q "$@"
     else
-        "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -q "$@" >"$log" 2>&1 || { tail -n 40 "$log" >&2; return 1; }
+        paced "$log" "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 apt-get -q "$@"
     fi
 }
 
-say "installing ${#missing[@]} packages and what they need: ${missing[*]}"
-apt update || say "apt-get update reported a problem; trying with the lists at hand"
-wanted=()
+wanted=() late=()
 for package in "${missing[@]}"; do
     if [ "$VERSION_ID" = 12 ] && [[ $from_backports == *" $package "* ]]; then
-        wanted+=("$package/bookworm-backports")
-        [ "$package" = libsqlcipher-dev ] && wanted+=(libsqlcipher1/bookworm-backports)
+        late+=("$package")
+        [ "$package" != libsqlcipher-dev ] || late+=(libsqlcipher1)
     else
         wanted+=("$package")
     fi
+done
+
+mapfile -t lists < <(apt_files)
+read -r listed_as address <<<"$(release_mirror "$VERSION_CODENAME" "${lists[@]}")"
+if [ ${#late[@]} -gt 0 ]; then
+    if suite_is_listed bookworm-backports "${lists[@]}"; then
+        address=$(mirror_of bookworm-backports "${lists[@]}")
+    else
+        file=/etc/apt/sources.list.d/bookworm-backports.sources
+        stanza=$(backports_of bookworm "${lists[@]}") || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
+        [ ! -e "$file" ] || fail "$file is there and switched off, and ${late[*]} come from that suite: switch it on or remove it, then run this again."
+        say "adding the backports suite from the mirror in use"
+        added=$file
+        printf '%s\n' "$stanza" | "${as_root[@]}" tee "$file" >/dev/null
+    fi
+fi
+
+say "installing ${#missing[@]} packages and what they need: ${missing[*]}"
+apt update || say "apt-get update reported a problem; trying with the lists at hand"
+
+# The wandering names lead to another release one day, and its packages would take this machine halfway there.
+if [ -n "$listed_as" ] && [ "$listed_as" != "$VERSION_CODENAME" ] && [[ $(LC_ALL=C apt-cache policy) != *",n=$VERSION_CODENAME,"* ]]; then
+    fail "/etc/apt lists '$listed_as', which is not $VERSION_CODENAME, the release of this machine, as far as apt knows: write $VERSION_CODENAME in its place, then run this again."
+fi
+absent=()
+for package in "${late[@]}"; do
+    [[ $(LC_ALL=C apt-cache policy "$package") == *" bookworm-backports/"* ]] || absent+=("$package")
+done
+if [ ${#absent[@]} -gt 0 ]; then
+    fail "the mirror ${address:-in use} has no bookworm-backports, or apt could not read it; what apt said stands above. On Debian 12 these come from there: ${absent[*]}. Name a mirror that has that suite in /etc/apt, or install them yourself, then run this again.${added:+ What was added to /etc/apt is taken away again.}"
+fi
+added=""
+for package in "${late[@]}"; do
+    wanted+=("$package/bookworm-backports")
 done
 apt install -y --no-install-recommends "${wanted[@]}" \
     || fail "apt-get could not install the packages. Read its message above; the network or the mirror is the usual cause."

@@ -62,6 +62,25 @@ exec 3<&- 3>&-
 [ "$(readlink "/proc/$service/exe")" = /usr/bin/ebbline-hub ] || fail "the service is not the program of the package"
 [ "$(stat -c %U "/proc/$service")" = "$user" ] || fail "the service does not run as $user"
 [ "$(stat -c %U "$state/hub.key")" = "$user" ] || fail "the store of the service is not its user's"
+# Upgraded over itself: what ran goes on as the program that was put in its place. Without systemd a stand-in is told.
+again() { apt-get install -y -q --no-install-recommends --reinstall ./ebbline-hub_*.deb >$log 2>&1 || { tail -n 40 $log >&2; fail "the hub's package cannot be upgraded"; }; }
+if [ -d /run/systemd/system ]; then
+    again
+    [ "$(systemctl show -P MainPID ebbline-hub)" != "$service" ] || fail "after an upgrade the old hub runs on"
+    [ "$(systemctl is-active ebbline-hub)" = active ] || fail "after an upgrade the hub does not run"
+else
+    mkdir -p /run/systemd/system stand-in
+    for program in systemctl deb-systemd-invoke; do
+        printf '#!/bin/sh\necho "%s $*" >>/packages/told\n' $program >stand-in/$program
+        chmod +x stand-in/$program
+    done
+    PATH=/packages/stand-in:$PATH again
+    rmdir /run/systemd/system
+    grep -q '^systemctl .*daemon-reload' told && grep -q '^deb-systemd-invoke try-restart ebbline-hub.service' told \
+        || fail "an upgrade does not restart the hub"
+fi
+[ -e "$state/hub.key" ] || fail "an upgrade takes the store away"
+say "upgraded over itself: the service is restarted and its store stays"
 if [ -d /run/systemd/system ]; then
     systemctl stop ebbline-hub
 else

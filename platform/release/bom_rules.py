@@ -8,6 +8,8 @@ TOP = {"bomFormat", "specVersion", "serialNumber", "version", "metadata", "compo
 COMPONENT = {"type", "bom-ref", "name", "version", "purl", "licenses", "copyright", "hashes", "properties"}
 URN = r"urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}"
 PURL = r"pkg:deb/debian/[A-Za-z0-9.%-]+@[A-Za-z0-9.~%-]+\?arch=source&distro=debian-\d+"
+BUILT = "the file as it was built, with its symbols; no package holds it"
+PACKED = r"usr/bin/[a-z-]+ of [a-z-]+_[A-Za-z0-9.+~-]+_[a-z0-9]+\.deb"
 LINKED = {"shared", "static", "headers", "inside", "through others"}
 
 
@@ -36,6 +38,9 @@ def faults_of_component(component, rows):
         hashes = component.get("hashes", [])
         if len(hashes) != 1 or hashes[0].get("alg") != "SHA-256" or not re.fullmatch(r"[0-9a-f]{64}", hashes[0].get("content", "")):
             found.append(f"{name}: no SHA-256")
+        said = [entry["value"] for entry in component.get("properties", []) if entry["name"] == "ebbline:hash-of"]
+        if len(said) != 1 or not (said[0] == BUILT or re.fullmatch(PACKED, said[0])):
+            found.append(f"{name}: what the hash is of is not said")
     return found
 
 

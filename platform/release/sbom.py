@@ -1,19 +1,25 @@
 """Writes the bill of materials of the four programs as CycloneDX 1.5, from what they are really made of
 (linked.py) and what the table of libraries says about it. Ends with an error where the two differ.
 
-usage: sbom.py ROOT BUILD OUT
+With a folder of packages each program's hash is that of the file that its package installs; without one, of the file
+that was built, symbols and all, which nobody is given. The bill says which (`ebbline:hash-of`).
+
+usage: sbom.py ROOT BUILD OUT [PACKAGES]
 """
 import datetime
 import hashlib
+import io
 import json
 import os
 import pathlib
 import re
+import subprocess
 import sys
+import tarfile
 import urllib.parse
 import uuid
 
-from bom_rules import faults_of_bom
+from bom_rules import BUILT, faults_of_bom
 from linked import parts_of, sources
 from parts import FILES, OWN_LICENCE, PROGRAMS, covers, faults_of, read_parts, upstream
 
@@ -71,16 +77,30 @@ def component_of(source, part, kind, release):
     return component
 
 
-def bill(root, build, parts, found, release):
+def program_hash(build, name, packages):
+    """SHA-256 of a program, and what it is the hash of."""
+    if packages is None:
+        return hashlib.sha256((build / "bin" / name).read_bytes()).hexdigest(), BUILT
+    for package in sorted(packages.glob("*.deb")):
+        files = subprocess.run(["dpkg-deb", "--fsys-tarfile", package], check=True, capture_output=True).stdout
+        with tarfile.open(fileobj=io.BytesIO(files)) as archive:
+            if f"./usr/bin/{name}" in archive.getnames():
+                program = archive.extractfile(f"./usr/bin/{name}").read()
+                return hashlib.sha256(program).hexdigest(), f"usr/bin/{name} of {package.name}"
+    sys.exit(f"no package in {packages} holds usr/bin/{name}")
+
+
+def bill(root, build, parts, found, release, packages=None):
     rows = {package: part for part in parts for package in part.packages}
     version = project_version(root)
     own = [{"expression": OWN_LICENCE}]
     components, dependencies = {}, []
     for program, (kinds, indirect, fonts) in found.items():
-        file = build / "bin" / FILES[program]
+        digest, digested = program_hash(build, FILES[program], packages)
         reference = f"program:{FILES[program]}"
         components[reference] = {"type": "application", "bom-ref": reference, "name": FILES[program], "version": version, "licenses": own,
-                                 "hashes": [{"alg": "SHA-256", "content": hashlib.sha256(file.read_bytes()).hexdigest()}]}
+                                 "hashes": [{"alg": "SHA-256", "content": digest}],
+                                 "properties": [{"name": "ebbline:hash-of", "value": digested}]}
         inside = {package for part in parts if part.linked == "inside" and program in part.programs
                   for package in part.packages if package in versions()} if fonts else set()
         for source in sorted({*kinds, *inside}):
@@ -101,9 +121,9 @@ def bill(root, build, parts, found, release):
 
 
 def main():
-    if len(sys.argv) != 4:
+    if len(sys.argv) not in (4, 5):
         sys.exit(__doc__)
-    root, build, out = (pathlib.Path(argument) for argument in sys.argv[1:])
+    root, build, out, *packages = (pathlib.Path(argument) for argument in sys.argv[1:])
     release = debian()
     if release is None:
         sys.exit("the packages of this system are not Debian's")
@@ -114,7 +134,7 @@ def main():
     if not found:
         sys.exit(f"no program is built in {build}")
     faults = faults_of(parts, root) + differences(parts, found, release)
-    document = bill(root, build, parts, found, release) if not faults else None
+    document = bill(root, build, parts, found, release, *packages) if not faults else None
     faults += faults_of_bom(document, parts) if document else []
     if faults:
         sys.exit("\n".join(faults))

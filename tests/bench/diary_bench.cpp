@@ -4,7 +4,8 @@
 //     diary_bench [entries a day, default 2]
 //
 // The work of a frame is all that happens between moving the page and the frame that shows it: bindings, polishing,
-// synchronising and rendering. Start to first frame is measured by first_story_bench.
+// synchronising and rendering. Then the start of the program over that same vault, each time in a process of its own, against
+// a bare Qt Quick window that is started in turn with it. Limits and last figures: docs/guides/diary_speed.md.
 
 #include "app/fonts/fonts.h"
 #include "tests/screens/demo_patient.h"
@@ -13,10 +14,12 @@
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QProcess>
 #include <QQuickItem>
 
 #include <algorithm>
 #include <cstdio>
+#include <map>
 
 using namespace ebbline;
 using screens::DemoPatient;
@@ -102,6 +105,68 @@ void live(DemoPatient& patient, app::DiaryProgram& program, int entriesADay)
     }
 }
 
+/// Says so on standard output once the window has drawn, and ends.
+int reportFrame(QQuickWindow& window)
+{
+    QObject::connect(&window, &QQuickWindow::frameSwapped, &window, [] {
+        std::printf("%.1f\n", residentMegabytes());
+        std::fflush(stdout);
+        QCoreApplication::exit(0);
+    });
+    window.update();
+    return QApplication::exec();
+}
+
+/// In a process of its own: a bare window, the locked diary, or the diary opened before its first frame, so that the day's page
+/// with its curves is what is drawn first. The vault stretches its passphrase at the least cost: waiting for that is meant.
+int startOne(const QString& what, const QString& folder, qlonglong now)
+{
+    if (what == QLatin1String("bare")) {
+        QQuickWindow window;
+        window.resize(390, 844);
+        window.show();
+        return reportFrame(window);
+    }
+    app::loadFonts();
+    const clock::ManualClock clock{clock::Instant{std::chrono::milliseconds{now}}};
+    app::DiaryProgram program({.folder = folder.toStdString(), .clock = clock, .zone = *aftercare::Zone::find("Europe/Berlin"), .language = QStringLiteral("en")});
+    if (what == QLatin1String("day"))
+        program.locking()->unlock(QString::fromLatin1(DemoPatient::passphrase));
+    const bool isThere = program.page() == (what == QLatin1String("day") ? app::DiaryProgram::Page::today : app::DiaryProgram::Page::lock);
+    return isThere && program.show(QSize(390, 844)) ? reportFrame(*program.window()) : 1;
+}
+
+/// Starts each in turn, so that what slows the machine slows all of them. \returns false if one did not start.
+bool measureStarts(DemoPatient& patient)
+{
+    constexpr int runs = 9;
+    const QStringList kinds{QStringLiteral("bare"), QStringLiteral("locked"), QStringLiteral("day")};
+    std::map<QString, std::vector<double>> times, memory;
+    for (int run = 0; run < runs; ++run) {
+        for (const QString& kind : kinds) {
+            patient.clock().advance(std::chrono::minutes(1));
+            QProcess process;
+            QElapsedTimer timer;
+            timer.start();
+            process.start(QCoreApplication::applicationFilePath(),
+                          {QStringLiteral("--start"), kind, QString::fromStdString(patient.folder().string()),
+                           QString::number(patient.clock().now().time_since_epoch().count())});
+            if (!process.waitForReadyRead(30'000)) {
+                std::printf("%s: did not start\n", qPrintable(kind));
+                return false;
+            }
+            times[kind].push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+            memory[kind].push_back(process.readAllStandardOutput().trimmed().toDouble());
+            process.waitForFinished(30'000);
+        }
+    }
+    const double bare = quantile(times[kinds.front()], 0.5);
+    for (const QString& kind : kinds)
+        std::printf("start to first frame, %-6s median %.0f ms of %d, %.2f x a bare window, resident %.0f MB\n", qPrintable(kind),
+                    quantile(times[kind], 0.5), runs, quantile(times[kind], 0.5) / bare, quantile(memory[kind], 0.5));
+    return true;
+}
+
 }  // namespace
 
 int main(int argc, char* argv[])
@@ -111,8 +176,10 @@ int main(int argc, char* argv[])
     QApplication application(argc, argv);
     if (!crypto::initialise())
         return 1;
-    app::loadFonts();
     const QStringList arguments = QCoreApplication::arguments();
+    if (arguments.size() == 5 && arguments[1] == QLatin1String("--start"))
+        return startOne(arguments[2], arguments[3], arguments[4].toLongLong());
+    app::loadFonts();
     const int entriesADay = arguments.size() > 1 ? arguments[1].toInt() : 2;
     DemoPatient patient;
     auto program = patient.joined(QStringLiteral("en"));
@@ -143,5 +210,6 @@ int main(int argc, char* argv[])
                     quantile(frames, 1), frames.size());
     }
     std::printf("resident, whole history: %.0f MB\n", residentMegabytes());
-    return 0;
+    program.reset();  // one program at a time has the vault
+    return measureStarts(patient) ? 0 : 1;
 }

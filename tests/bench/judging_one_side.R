@@ -40,7 +40,7 @@ oneSide <- function(data, band, now, course, hours, day) {
                   squares = numeric(n), surprises = numeric(n),
                   begun = lapply(signatures, function(signature) rep(list(none), 8)))
     before <- state
-    heard <- rep(-Inf, n)  # when the last reading came, replaced or not
+    heard <- rep(-Inf, n)  # when the patient's last reading came, replaced or not; nothing replaces the practitioner's
     out <- matrix(NA_real_, nrow(now), 4)
     for (k in seq_len(max(ordinal))) {
         reading <- which(ordinal == k)
@@ -53,6 +53,7 @@ oneSide <- function(data, band, now, course, hours, day) {
             state <- takeBack(state, before, again)
         before <- state
         heard <- h
+        heard[who[reading[row[reading] == 0]]] <- -Inf
 
         seen <- !is.na(v)
         predicted <- state$variance + drift * (h - state$hours)

@@ -47,7 +47,7 @@ std::vector<learning::PastCourse> practice(int count)
         course.clinic = "clinic " + std::to_string(i / 3 % 8);
         course.technique = i / 7 % 2 == 0 ? "long barbs" : "cones";
         course.zones = i % 3 == 0 ? std::vector<std::string>{"cheek", "jawline"} : std::vector<std::string>{"midface"};
-        course.lots = {"TH-" + std::to_string(i / 50)};
+        course.lots = {learning::PackLot{"TH-" + std::to_string(i / 50)}};
         if (kind == Kind::plain)
             course.outcome = learning::Outcome{};
         else if (kind != Kind::silent)

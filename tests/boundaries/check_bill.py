@@ -5,9 +5,12 @@ usage: check_bill.py ROOT BUILD OUT
 """
 import copy
 import dataclasses
+import hashlib
 import json
 import pathlib
+import subprocess
 import sys
+import tempfile
 
 root, build, out = (pathlib.Path(argument) for argument in sys.argv[1:])
 sys.path.insert(0, str(root / "platform/release"))
@@ -34,13 +37,37 @@ WAYS = [
     ("with another licence than the table's", lambda bom: library(bom).update(licenses=[{"expression": "MIT"}])),
     ("with a holder who is not the table's", lambda bom: library(bom).update(copyright="nobody")),
     ("with a program without a hash", lambda bom: next(c for c in bom["components"] if c["type"] == "application").pop("hashes")),
+    ("with a hash of nobody says what", lambda bom: next(c for c in bom["components"] if c["type"] == "application").pop("properties")),
     ("with a reference twice", lambda bom: bom["components"].append(copy.deepcopy(library(bom)))),
     ("with a dependency on nothing", lambda bom: bom["dependencies"][0]["dependsOn"].append("deb:nothing")),
     ("with a component that nothing leads to", lambda bom: bom["components"].append({**copy.deepcopy(library(bom)), "bom-ref": "deb:lonely"})),
 ]
 
 
+def hashes_of_packages(folder):
+    """Of stand-ins for packages: the hash is that of the file inside, and a program that no package holds is refused."""
+    for name in sbom.FILES.values():
+        inside = folder / name
+        (inside / "usr/bin").mkdir(parents=True)
+        (inside / "DEBIAN").mkdir()
+        (inside / "usr/bin" / name).write_text(f"stripped {name}")
+        (inside / "DEBIAN/control").write_text(f"Package: {name}\nVersion: 1.0\nArchitecture: all\nMaintainer: Nobody <nobody@ebbline.invalid>\nDescription: none\n")
+        subprocess.run(["dpkg-deb", "--build", inside, folder / f"{name}_1.0_all.deb"], check=True, stdout=subprocess.DEVNULL)
+    for name in sbom.FILES.values():
+        digest, said = sbom.program_hash(build, name, folder)
+        if digest != hashlib.sha256(f"stripped {name}".encode()).hexdigest() or said != f"usr/bin/{name} of {name}_1.0_all.deb":
+            sys.exit(f"{name}: the hash is not that of the package's file: {said}")
+    (folder / "ebbline-hub_1.0_all.deb").unlink()
+    try:
+        sbom.program_hash(build, "ebbline-hub", folder)
+    except SystemExit:
+        return
+    sys.exit("a program that no package holds is not seen")
+
+
 def main():
+    with tempfile.TemporaryDirectory() as folder:
+        hashes_of_packages(pathlib.Path(folder))
     release = sbom.debian()
     parts = read_parts(root)
     programs = [program for program in PROGRAMS if (build / "bin" / sbom.FILES[program]).is_file()]

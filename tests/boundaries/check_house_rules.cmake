@@ -1,7 +1,8 @@
 # cmake -DROOT=<source> -P check_house_rules.cmake
 #
 # House rules that a machine can see: file length, banned names, no reading of the time in core
-# outside clock, no literal style or logic in QML outside the theme, no unfinished marks, tests
+# outside clock, no literal style or logic in QML outside the theme, lines that tell something only as
+# the control that a screen reader says at once, no unfinished marks, tests
 # that assert something, warnings that are errors in every preset, and nothing at the top level that the layout does not name.
 cmake_minimum_required(VERSION 3.25)
 set(faults 0)
@@ -17,6 +18,9 @@ list(LENGTH sources count)
 if(count LESS 40)
     message(FATAL_ERROR "only ${count} files were read: the check is not looking where the code is")
 endif()
+# Whole cards and headings that are said at once; a line is Told.
+set(told app/desk/NoticeBar.qml app/desk/PairingPage.qml app/desk/UndoBar.qml app/diary/CallPage.qml app/diary/NoticeLine.qml app/diary/WarningPage.qml)
+set(tells)
 foreach(file IN LISTS sources)
     file(RELATIVE_PATH name ${ROOT} ${file})
     file(READ ${file} text)
@@ -57,6 +61,17 @@ foreach(file IN LISTS sources)
         if(text MATCHES "\n[ ]*function ")
             fault("${name}: a function; decisions belong into C++")
         endif()
+        if(text MATCHES "AlertMessage")
+            list(APPEND tells ${name})
+            if(NOT name MATCHES "^app/controls/" AND NOT name IN_LIST told)
+                fault("${name}: a line of its own that tells something; take Told, whose role cannot be forgotten")
+            endif()
+        endif()
+    endif()
+endforeach()
+foreach(name IN ITEMS app/controls/Told.qml ${told})
+    if(NOT name IN_LIST tells)
+        fault("${name}: tells nothing any more, or the check does not see it")
     endif()
 endforeach()
 

@@ -3,7 +3,9 @@
 
 #include "core/bytes/text.h"
 #include "core/desk/desk.h"
+#include "core/desk/inviting.h"
 #include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "core/vault/backup.h"
 #include "tests/core/photos/sample_jpeg.h"
 #include "tests/faults/leak_person.h"

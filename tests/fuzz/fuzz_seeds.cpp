@@ -139,6 +139,7 @@ int main(int argc, char** argv)
     seeds.add("packed_statement", sync::pack(sync::EpochSecret{2, crypto::BoxKey::generate()}));
     const std::vector<vault::Vault::Head> heads{{header.mailbox, header.sender, {9, {}}}};
     seeds.add("packed_statement", sync::pack(heads));
+    seeds.add("packed_statement", sync::pack(sync::OlderCopy{41}));
 
     const auto work = std::filesystem::path(argv[1]) / "work";
     std::filesystem::create_directories(work);

@@ -28,4 +28,7 @@ void ebbline::fuzz::tryInput(bytes::View input)
     survives(exchange::readSigns, exchange::writeSigns, table);
     survives(exchange::readTruth, exchange::writeTruth, table);
     survives(exchange::readFindings, exchange::writeFindings, table);
+    if (const auto risks = exchange::readRisks(table))
+        for (const exchange::RiskRow& row : *risks)
+            mustHold(row.risk > 0 && row.risk < 1, "a risk lies between 0 and 1");
 }

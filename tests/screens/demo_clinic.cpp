@@ -5,7 +5,7 @@
 #include "core/crypto/crypto.h"
 #include "core/desk/invented_past.h"
 #include "core/mailbox/embedded_store.h"
-#include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "core/photos/sealed_photo.h"
 #include "tests/core/photos/sample_jpeg.h"
 
@@ -88,6 +88,7 @@ DemoClinic::DemoClinic(int past)
     auto desk = desk::Desk::create(folder(), bytes::viewOf(passphrase), quickly, m_clock, m_zone);
     need(desk ? Done{} : Done(fail(desk.error())));
     fill(*desk, past);
+    need(desk->noteStep(records::Step::backupMade, "Dr Mara Lindqvist"));  // whoever lets seven days pass sees the notice
     auto store = mailbox::openEmbeddedStore(folder().parent_path() / "hub");
     need(store ? Done{} : Done(fail(store.error())));
     m_store = std::move(*store);
@@ -122,10 +123,7 @@ void DemoClinic::bringPhone(app::DeskProgram& program, const QString& code)
     }
 }
 
-std::filesystem::path DemoClinic::folder() const
-{
-    return std::filesystem::path(m_folder.path().toStdString()) / "desk";
-}
+std::filesystem::path DemoClinic::folder() const { return std::filesystem::path(m_folder.path().toStdString()) / "desk"; }
 
 std::unique_ptr<app::DeskProgram> DemoClinic::program(const QString& language, deskapp::CourierMaker courier)
 {
@@ -392,7 +390,7 @@ void DemoClinic::fill(desk::Desk& desk, int past)
     std::ranges::transform(tomas->findings, std::back_inserter(findings), &triage::Finding::key);
     const auto taken = desk.actOn(tomas->course, findings, records::Act::taken);
     need(taken ? Done{} : Done(fail(taken.error())));
-    const auto called = desk.actOn(tomas->course, findings, records::Act::called, records::Outcome::none, "No answer, left a message.");
+    const auto called = desk.actOn(tomas->course, findings, records::Act::called, records::Outcome::notReached, "No answer, left a message.");
     need(called ? Done{} : Done(fail(called.error())));
     confirmAll(desk);
 }

@@ -33,14 +33,16 @@ T need(Result<T> outcome)
 /// Hands requests straight to the hub's rules, while there is a network.
 class Loopback final : public sync::Courier {
 public:
-    Loopback(mailbox::Service& service, const clock::Clock& clock, const bool& offline)
-        : m_service(service), m_clock(clock), m_offline(offline)
+    Loopback(mailbox::Service& service, const clock::Clock& clock, const bool& offline, const bool& stranger)
+        : m_service(service), m_clock(clock), m_offline(offline), m_stranger(stranger)
     {
     }
     void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
     {
         if (m_offline)
             return answer(fail(Reason::unreachable, "no network"));
+        if (m_stranger)
+            return answer(fail(Reason::forged, "another key"));
         answer(m_service.handle(request, "127.0.0.1", m_clock.now()));
     }
 
@@ -48,6 +50,7 @@ private:
     mailbox::Service& m_service;
     const clock::Clock& m_clock;
     const bool& m_offline;
+    const bool& m_stranger;
 };
 
 clock::LocalDay firstDay()
@@ -78,7 +81,7 @@ DemoPatient::DemoPatient() : m_clock(clock::Instant{}), m_zone(*aftercare::Zone:
     mailbox::Limits limits;
     limits.enrolPerAddress = {100, 1};  // every try comes from one address here
     m_service = std::make_unique<mailbox::Service>(*m_store, limits);
-    m_deskCourier = std::make_unique<Loopback>(*m_service, m_clock, m_offline);
+    m_deskCourier = std::make_unique<Loopback>(*m_service, m_clock, m_offline, m_stranger);
     m_desk.emplace(need(desk::Desk::create(std::filesystem::path(m_folder.path().toStdString()) / "desk",
                                            bytes::viewOf(passphrase), quickly, m_clock, m_zone)));
     need(m_store->addClinic(m_desk->vault().clinicRoot().publicKey(), "Practice at the Quay"));
@@ -103,7 +106,7 @@ std::filesystem::path DemoPatient::folder() const
 
 std::unique_ptr<sync::Courier> DemoPatient::courier()
 {
-    return std::make_unique<Loopback>(*m_service, m_clock, m_offline);
+    return std::make_unique<Loopback>(*m_service, m_clock, m_offline, m_stranger);
 }
 
 std::unique_ptr<app::DiaryProgram> DemoPatient::program(const QString& language)

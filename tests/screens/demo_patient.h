@@ -6,6 +6,7 @@
 #include "app/diary/diary_program.h"
 #include "core/aftercare/visit.h"
 #include "core/desk/desk.h"
+#include "core/desk/inviting.h"
 #include "core/mailbox/service.h"
 #include "tests/platform/keystore/fake_keeper.h"
 #include "tests/screens/spoken_bells.h"
@@ -60,6 +61,8 @@ public:
     /// No request gets through while this holds.
     void setOffline(bool offline) { m_offline = offline; }
     bool isOffline() const { return m_offline; }
+    /// While this holds, somebody answers the phone in the hub's place, and the key shows that it is not the hub's.
+    void setStranger(bool stranger) { m_stranger = stranger; }
     /// The clock goes to a local time of a day of recovery.
     void goTo(int day, int hour, int minute = 0);
 
@@ -85,6 +88,7 @@ private:
     clock::ManualClock m_clock;
     aftercare::Zone m_zone;
     bool m_offline = false;
+    bool m_stranger = false;
     std::chrono::milliseconds m_syncEvery{0};
     bool m_locksWhenIdle = false;
     std::unique_ptr<mailbox::MailStore> m_store;

@@ -17,7 +17,7 @@ ebbline_precompiled(desk_screens_test qt_tests)
 catch_discover_tests(desk_screens_test TEST_PREFIX "desk screens: "
     PROPERTIES LABELS screens ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software" TIMEOUT 300)
 
-add_executable(desk_flows_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp desk_flows_test.cpp hands.h hands.cpp)
+add_executable(desk_flows_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp desk_flows_test.cpp desk_keep_test.cpp desk_treatment_test.cpp hands.h hands.cpp)
 target_link_libraries(desk_flows_test PRIVATE demo_clinic screen_check Catch2::Catch2)
 project_warnings(desk_flows_test)
 ebbline_precompiled(desk_flows_test qt_tests)

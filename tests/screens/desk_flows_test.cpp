@@ -65,11 +65,12 @@ void drawLine(QQuickWindow& window, int kind, QPointF entry, QPointF end)
             for (int i = 0; i < times; ++i)
                 QTest::keyClick(&window, key);
         };
+        // Off the midline, where a thread is its own twin.
+        go(3, Qt::Key_Right);
         QTest::keyClick(&window, Qt::Key_Space);
         go(10, Qt::Key_Down);
         QTest::keyClick(&window, Qt::Key_Space);
         go(10, Qt::Key_Up);
-        go(3, Qt::Key_Right);
     }
     screens::settle(window);
 }
@@ -224,6 +225,52 @@ TEST_CASE("a treatment of six threads is written down and its phone linked, with
     CHECK(ear.take() == "");
 }
 
+TEST_CASE("undo and redo stand on every step of a treatment, and what is begun for another patient waits, with each kind of hands", "[desk][flows][treatment][undo]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    CAPTURE(kind);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    open(*program);
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    auto& window = *program->window();
+    const auto hand = hands(kind, window);
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1));
+    const auto first = editor.patientKey();
+    for (const double across : {296.0, 280.0, 264.0})
+        editor.draw({across, 170}, {across - 40, 262});
+    editor.undo();
+    for (int step = 0; step < 4; ++step) {
+        CAPTURE(step);
+        editor.setStep(step);
+        screens::settle(window);
+        REQUIRE(hand.use(said("TreatmentPage", "Undo")));
+        CHECK(editor.placements()->rowCount() == 1);
+        REQUIRE(hand.use(said("TreatmentPage", "Redo")));
+        CHECK(editor.placements()->rowCount() == 2);
+        QTest::keySequence(&window, QKeySequence(QKeySequence::Undo));
+        CHECK(editor.placements()->rowCount() == 1);
+        QTest::keySequence(&window, QKeySequence(QKeySequence::Redo));
+        CHECK(editor.placements()->rowCount() == 2);
+    }
+
+    REQUIRE(hand.use(said("TreatmentPage", "Start over")));
+    CHECK(editor.placements()->rowCount() == 0);
+    REQUIRE(hand.use(said("TreatmentPage", "Undo")));
+    CHECK(editor.placements()->rowCount() == 2);
+
+    REQUIRE(editor.registerPatient(QStringLiteral("Mira Solberg"), QStringLiteral("+00 555 0151"), 1));
+    CHECK(editor.placements()->rowCount() == 0);
+    editor.setStep(0);
+    screens::settle(window);
+    REQUIRE(hand.use(QStringLiteral("Lea Fontaine")));
+    CHECK(editor.patientKey() == first);
+    CHECK(editor.placements()->rowCount() == 2);
+    CHECK(ear.take() == "");
+}
+
 TEST_CASE("a call is handled, a follow-up recorded and its sheet opened, with each kind of hands", "[desk][flows][followup]")
 {
     const int kind = GENERATE(mouse, spaceKey, reader);
@@ -262,6 +309,39 @@ TEST_CASE("a call is handled, a follow-up recorded and its sheet opened, with ea
     screens::settle(window);
     REQUIRE(hand.use(said("FollowUpPage", "Record and close the course")));
     CHECK(program->workplace().desk().course(clinic.course("Aiko Brandvold"))->state->followUp.has_value());
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("on the page of a course a call opens its panel and notes nothing by itself, with each kind of hands", "[desk][flows][call][safety]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    CAPTURE(kind);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    open(*program);
+    auto& window = *program->window();
+    const auto hand = hands(kind, window);
+    const auto calls = [&](const char* patient) {
+        const auto view = program->workplace().desk().course(clinic.course(patient));
+        return view->state->calls.size()
+               + static_cast<std::size_t>(std::ranges::count(view->state->acts, records::Act::called, &records::FindingActed::act));
+    };
+    program->openCourse(deskapp::keyOf(clinic.course("Odile Brandt")));
+    screens::settle(window);
+    REQUIRE(hand.use(said("FindingCard", "Call")));
+    CHECK(program->call()->isShown());
+    CHECK(calls("Odile Brandt") == 0);
+    REQUIRE(hand.use(said("CallPanel", "Not reached")));
+    CHECK(calls("Odile Brandt") == 1);
+
+    program->openCourse(deskapp::keyOf(clinic.course("Aiko Brandvold")));
+    screens::settle(window);
+    REQUIRE(hand.use(said("FindingPanel", "Note a call")));
+    REQUIRE(program->call()->isShown());
+    REQUIRE(hand.use(said("CallPanel", "She called us")));
+    CHECK_FALSE(program->call()->isShown());
+    CHECK(calls("Aiko Brandvold") == 1);
     CHECK(ear.take() == "");
 }
 

@@ -92,6 +92,12 @@ inline QList<DeskPage> deskPages()
              program.openCourse(tomas(clinic));
              program.course()->curves()->setTableShown(true);
          }},
+        {QStringLiteral("course_correcting"), [tomas](auto& program, auto& clinic) {
+             program.openCourse(tomas(clinic));
+             program.patient()->open(program.course()->patientKey());
+             program.patient()->setPhone(QStringLiteral("+00 555 0199"));
+         }},
+        {QStringLiteral("course_corrected"), [](auto& program, auto&) { program.patient()->save(); }},
         {QStringLiteral("course_quiet"), [](auto& program, auto& clinic) {
              program.openCourse(deskapp::keyOf(clinic.course("Mirela Sand")));
              program.course()->curves()->setSymptom(static_cast<int>(recovery::Symptom::puckering));
@@ -220,6 +226,10 @@ inline QList<DeskPage> deskPages()
              program.keep()->makeCode(QString::fromLatin1(DemoClinic::passphrase));
              await(program);
          }},
+        {QStringLiteral("keep_code_asked"), [](auto& program, auto&) {
+             program.keep()->askBack();
+             program.keep()->readBack(QStringLiteral("2222"));
+         }},
         {QStringLiteral("keep_wrong"), [](auto& program, auto&) {
              program.keep()->makeCode(QStringLiteral("another sea altogether"));
              await(program);
@@ -238,6 +248,12 @@ inline QList<DeskPage> deskPages()
              program.openQueue();
          }},
         {QStringLiteral("clinic_unheard"), [](auto& program, auto&) { program.openClinic(); }},
+        {QStringLiteral("clinic_role_question"), [](auto& program, auto&) {
+             for (const auto* person : {"Dr Mara Lindqvist", "Ilan Osei"}) {
+                 program.roles()->give(QString::fromLatin1(person), static_cast<int>(records::Role::inCharge) - 1);
+             }
+             program.roles()->give(QStringLiteral("Dr Mara Lindqvist"), static_cast<int>(records::Role::assistant) - 1);
+         }},
         {QStringLiteral("ending"), [](auto& program, auto& clinic) {
              program.openSettings();
              program.idle()->watch(true);
@@ -251,6 +267,12 @@ inline QList<DeskPage> deskPages()
         {QStringLiteral("help"), [](auto& program, auto&) {
              program.openQueue();
              program.setHelpShown(true);
+         }},
+        {QStringLiteral("queue_backup_due"), [](auto& program, auto& clinic) {
+             program.setHelpShown(false);
+             clinic.clock().advance(std::chrono::hours(8 * 24));
+             program.workplace().settle({});
+             program.openQueue();
          }},
         {QStringLiteral("last"), [](auto& program, auto&) {
              program.setHelpShown(false);

@@ -61,6 +61,7 @@ void walk(const char* language, int percent, QSize size, bool inEveryLook = true
         auto& window = *program->window();
         screens::settle(window);
         CAPTURE(page.name.toStdString());
+        CHECK(listed(screens::emptyPage(window)) == "");
         checkLayout(window, percent);
         if (percent == 100 && inEveryLook)
             checkLooks(*program);
@@ -89,6 +90,7 @@ void walkDoor(const char* language, int percent, QSize size)
         page.show(*program, *colleague);
         screens::settle(window);
         CAPTURE(page.name.toStdString());
+        CHECK(listed(screens::emptyPage(window)) == "");
         checkLayout(window, percent);
         if (percent == 100)
             checkLooks(*program);

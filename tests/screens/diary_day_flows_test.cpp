@@ -3,6 +3,7 @@
 #include "tests/screens/complaints.h"
 #include "tests/screens/diary_hands.h"
 #include "tests/screens/hands.h"
+#include "tests/screens/in_reach.h"
 #include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -190,6 +191,47 @@ TEST_CASE("a note that is too long shows as it is kept, and says that it is full
     }
 }
 
+TEST_CASE("the line that is typed stays in sight in a long note, and so does the word that it is full as it comes", "[diary][flows][safety]")
+{
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(size.width(), textSize);
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->settings()->setTextSize(textSize);
+    open(*program);
+    auto& window = *program->window();
+    window.resize(size);
+    program->openEntry();
+    answerOne(hands(3, window), 4);
+    auto* field = screens::named(window, said("RestStep", "In your own words, if you like"));
+    REQUIRE(field != nullptr);
+    const auto sees = [&](const QQuickItem& item, const QRectF& part) {
+        const auto box = item.mapRectToScene(part);
+        return QRectF(QPointF(), size).contains(box) && screens::inSight(&item).contains(box.center());
+    };
+    const auto seesLine = [&] { return sees(*field, field->property("cursorRectangle").toRectF()); };
+    field->setProperty("text", QStringLiteral("a day ").repeated(400).left(recovery::Entry::maximumNote - 1));
+    field->forceActiveFocus();
+    field->setProperty("cursorPosition", field->property("length"));
+    screens::settle(window);
+    REQUIRE(field->height() > size.height());
+    CHECK(seesLine());
+    const bool atEnd = GENERATE(true, false);
+    if (!atEnd)
+        field->setProperty("cursorPosition", 700);
+    screens::settle(window);
+    CHECK(seesLine());
+    screens::typeKeys(window, QStringLiteral("xy"));
+    auto* sentence = screens::spoken(window, program->entry()->noteProblem());
+    REQUIRE(sentence != nullptr);
+    CHECK(sees(*sentence, QRectF(0, 0, sentence->width(), sentence->height())));
+    if (atEnd)
+        CHECK(seesLine());
+    else
+        CHECK(field->property("cursorPosition").toInt() == 702);
+}
+
 TEST_CASE("a patient lets reminders ring and tries one on the spot, with each kind of hands", "[diary][flows][bells]")
 {
     const auto [kind, language] = GENERATE(from_range(screens::waysWithReturn));
@@ -264,6 +306,38 @@ TEST_CASE("a number touched where nothing can dial stands there large, with each
     REQUIRE(shown(word) != nullptr);
     REQUIRE(shown(number) != nullptr);
     CHECK(shown(number)->property("font").value<QFont>().pixelSize() > shown(word)->property("font").value<QFont>().pixelSize());
+}
+
+TEST_CASE("a patient makes a recovery code and reads a group of it back, with each kind of hands", "[diary][flows][lock]")
+{
+    const auto [kind, language] = GENERATE(from_range(screens::ways));
+    CAPTURE(kind, language);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.joined(QString::fromLatin1(language));
+    program->openKeys();
+    open(*program);
+    const auto act = hands(kind, *program->window());
+    auto& keys = *program->keys();
+
+    REQUIRE(act.fill(said("KeysPage", "Your passphrase, to make a code"), passphrase));
+    REQUIRE(act.use(keys.makeWord()));
+    const QString code = keys.code();
+    REQUIRE_FALSE(code.isEmpty());
+    REQUIRE(screens::spoken(*program->window(), code) != nullptr);
+    REQUIRE(act.use(said("KeysPage", "I have written it down")));
+    CHECK(screens::spoken(*program->window(), code) == nullptr);
+    REQUIRE(act.fill(keys.askedText(), QStringLiteral("2")));
+    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
+    CHECK(screens::spoken(*program->window(), keys.askedProblem()) != nullptr);
+    REQUIRE(act.use(said("CodeBack", "Show it once more")));
+    CHECK(screens::spoken(*program->window(), code) != nullptr);
+    REQUIRE(act.use(said("KeysPage", "I have written it down")));
+    REQUIRE(act.fill(keys.askedText(), code.section(QLatin1Char('-'), keys.askedGroup() - 1, keys.askedGroup() - 1)));
+    REQUIRE(act.use(said("CodeBack", "It is on my paper")));
+    CHECK(keys.code().isEmpty());
+    CHECK(screens::spoken(*program->window(), keys.outcome()) != nullptr);
+    CHECK(ear.take() == "");
 }
 
 TEST_CASE("a patient takes her data along, with each kind of hands", "[diary][flows][mine]")

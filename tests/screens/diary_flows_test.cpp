@@ -13,6 +13,9 @@
 #include <QCoreApplication>
 #include <QTest>
 
+#include <algorithm>
+#include <string_view>
+
 using namespace ebbline;
 using recovery::Side;
 using recovery::Symptom;
@@ -30,6 +33,16 @@ const QString passphrase = QString::fromLatin1(DemoPatient::passphrase);
 const QString hub = QString::fromLatin1(DemoPatient::hub);
 
 }  // namespace
+
+TEST_CASE("the flows are tried in each language with a finger, with a keyboard and with a screen reader", "[diary][flows]")
+{
+    for (const auto* tried : {&screens::ways, &screens::waysWithReturn})
+        for (const std::string_view language : {"en", "de", "ar"})
+            for (const std::vector<int>& kinds : {std::vector{0}, std::vector{1, 2}, std::vector{3}}) {
+                CAPTURE(language, kinds);
+                CHECK(std::any_of(tried->begin(), tried->end(), [&](const screens::Way& way) { return way.language == language && std::ranges::find(kinds, way.kind) != kinds.end(); }));
+            }
+}
 
 TEST_CASE("a patient makes a diary and joins by a typed code, with each kind of hands", "[diary][flows]")
 {

@@ -10,8 +10,8 @@
 
 namespace ebbline::screens {
 
-const std::vector<Way> ways{{0, "en"}, {1, "en"}, {3, "en"}, {0, "de"}, {3, "de"}, {0, "ar"}, {1, "ar"}, {3, "ar"}};
-const std::vector<Way> waysWithReturn{{0, "en"}, {1, "en"}, {2, "en"}, {3, "en"}, {0, "de"}, {2, "de"}, {0, "ar"}, {1, "ar"}, {3, "ar"}};
+const std::vector<Way> ways{{0, "en"}, {1, "en"}, {3, "en"}, {0, "de"}, {1, "de"}, {3, "de"}, {0, "ar"}, {1, "ar"}, {3, "ar"}};
+const std::vector<Way> waysWithReturn{{0, "en"}, {1, "en"}, {2, "en"}, {3, "en"}, {0, "de"}, {2, "de"}, {3, "de"}, {0, "ar"}, {1, "ar"}, {3, "ar"}};
 
 QString said(const char* context, const char* source)
 {

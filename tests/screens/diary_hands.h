@@ -16,9 +16,9 @@ struct Way {
     int kind;  ///< of hands()
     const char* language;
 };
-/// Every kind of hands in English; in German and Arabic those that differ most.
+/// A finger, a keyboard and a screen reader in each of the languages.
 extern const std::vector<Way> ways;
-/// The same with the return key, for pages without a field to type into.
+/// The same for pages without a field to type into: with the return key too, in German instead of Space.
 extern const std::vector<Way> waysWithReturn;
 
 /// As the program says it now. \param context  of the translation: the page, or the class with its namespace

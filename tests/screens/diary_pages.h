@@ -46,6 +46,15 @@ inline QList<DiaryPage> doorPages()
         {QStringLiteral("join_no_address"), [](auto& program, auto& patient) {
              program.joining()->useText(patient.showsCode(), {});
          }},
+        {QStringLiteral("join_unprotected"), [](auto& program, auto& patient) {
+             program.joining()->useText(patient.showsCode(), QStringLiteral("http://hub.example"));
+         }},
+        {QStringLiteral("join_stranger"), [hub](auto& program, auto& patient) {
+             patient.setStranger(true);
+             program.joining()->useText(patient.showsCode(), hub);
+             program.joining()->poll();
+             patient.setStranger(false);
+         }},
         {QStringLiteral("join_waiting"), [hub](auto& program, auto& patient) {
              program.joining()->useText(patient.showsCode(), hub);
          }},
@@ -114,7 +123,21 @@ inline QList<DiaryPage> coursePages()
              program.keys()->change(QStringLiteral("wrong"), QStringLiteral("short"), {});
          }},
         {QStringLiteral("keys_code"), [passphrase](auto& program, auto&) { program.keys()->makeCode(passphrase); }},
-        {QStringLiteral("mine"), [](auto& program, auto&) { program.openMine(); }},
+        {QStringLiteral("keys_code_saved"), [](auto& program, auto&) {
+             program.keys()->savePage(QUrl::fromLocalFile(QStringLiteral("/proc/none")));
+         }},
+        {QStringLiteral("keys_code_asked"), [](auto& program, auto&) {
+             program.keys()->askBack();
+             program.keys()->readBack(QStringLiteral("2222"));
+         }},
+        {QStringLiteral("keys_unread"), [](auto& program, auto& patient) {
+             patient.keeper().there = true;
+             program.openKeys();
+         }},
+        {QStringLiteral("mine"), [](auto& program, auto& patient) {
+             patient.keeper().there = false;
+             program.openMine();
+         }},
         {QStringLiteral("mine_wrong"), [](auto& program, auto&) { program.mine()->allowTaking(QStringLiteral("a guess")); }},
         {QStringLiteral("mine_confirming"), [passphrase](auto& program, auto&) {
              program.mine()->allowTaking(passphrase);
@@ -148,7 +171,11 @@ inline QList<DiaryPage> coursePages()
              program.entry()->writeTemperature(QStringLiteral("12"));
              program.entry()->writeNote(QStringLiteral("Slept on my back. Chewing feels odd on the left."));
          }},
+        {QStringLiteral("entry_note_full"), [](auto& program, auto&) {
+             program.entry()->writeNote(QStringLiteral("Slept on my back. ").repeated(recovery::Entry::maximumNote / 16));
+         }},
         {QStringLiteral("entry_throwing"), [](auto& program, auto&) {
+             program.entry()->writeNote(QStringLiteral("Slept on my back. Chewing feels odd on the left."));
              program.entry()->tick(static_cast<int>(Sign::breathing), true);
              program.entry()->askDiscard();
          }},
@@ -291,6 +318,13 @@ inline QList<DiaryPage> coursePages()
              program.entry()->discard();
              patient.goTo(20, 9);
              program.openToday();
+         }},
+        {QStringLiteral("today_visit_moved"), [](auto& program, auto& patient) {
+             patient.setOffline(false);
+             patient.agrees({program.home().diary().course().treated.day() + std::chrono::days(25), {}});
+             program.syncNow();
+             program.openToday();
+             patient.setOffline(true);
          }},
         {QStringLiteral("locked"), [](auto& program, auto&) { program.lock(); }},
         {QStringLiteral("locked_wrong"), [](auto& program, auto&) {

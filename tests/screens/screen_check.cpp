@@ -1,5 +1,7 @@
 #include "tests/screens/screen_check.h"
 
+#include "tests/screens/in_reach.h"
+
 #include <QAccessible>
 #include <QCoreApplication>
 #include <QFontMetricsF>
@@ -23,59 +25,6 @@ void collect(QQuickItem* item, QList<QQuickItem*>& found)
     for (auto* child : children) {
         collect(child, found);
     }
-}
-
-/// In a strip that is moved to the side: one that cuts off what is beyond it, gives way to a hand, and itself lies within the window.
-bool canScrollAside(const QQuickItem* item)
-{
-    const qreal room = item->window()->width();
-    for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
-        if (!parent->inherits("QQuickFlickable") || parent->property("contentWidth").toReal() <= parent->width()) {
-            continue;
-        }
-        const auto frame = parent->mapRectToScene(QRectF(0, 0, parent->width(), parent->height()));
-        if (parent->clip() && parent->property("interactive").toBool() && frame.left() >= -1 && frame.right() <= room + 1) {
-            return true;
-        }
-    }
-    return false;
-}
-
-/// A Flickable between the item and the window that can bring it into sight.
-
-bool canScrollTo(const QQuickItem* item)
-{
-    for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
-        if (parent->inherits("QQuickFlickable") && parent->property("contentHeight").toReal() > parent->height()) {
-            return true;
-        }
-    }
-    return false;
-}
-
-bool insideClip(const QQuickItem* item, const QRectF& box)
-{
-    for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
-        if (parent->clip()) {
-            const auto frame = parent->mapRectToScene(QRectF(0, 0, parent->width(), parent->height())).adjusted(-1, -1, 1, 1);
-            if (!frame.contains(box)) {
-                return false;
-            }
-        }
-    }
-    return true;
-}
-
-/// What of the item is in sight, in the window.
-QRectF inSight(const QQuickItem* item)
-{
-    auto box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
-    for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
-        if (parent->clip()) {
-            box &= parent->mapRectToScene(QRectF(0, 0, parent->width(), parent->height()));
-        }
-    }
-    return box;
 }
 
 }  // namespace
@@ -104,6 +53,45 @@ QList<QQuickItem*> visibleItems(QQuickWindow& window)
     QList<QQuickItem*> found;
     collect(window.contentItem(), found);
     return found;
+}
+
+QStringList emptyPage(QQuickWindow& window, const QString& title)
+{
+    const auto items = visibleItems(window);
+    const QQuickItem* page = window.contentItem();
+    for (const auto* item : items) {
+        if (item->inherits("QQuickLoader") && item->objectName() == QLatin1String("page")) {
+            page = item->property("item").value<QQuickItem*>();
+        }
+    }
+    if (page == nullptr) {
+        return {QStringLiteral("no page: it does not load")};
+    }
+    const QRectF whole(0, 0, window.width(), window.height());
+    const auto inReach = [&](const QQuickItem* item) {
+        return !(inSight(item) & whole).isEmpty() || (item->width() > 0 && item->height() > 0 && canScrollTo(item, QRectF(0, 0, item->width(), item->height())));
+    };
+    const auto wanted = title.isEmpty() ? page->property("title").toString() : title;
+    const bool anyHeading = wanted.isEmpty() || page->property("titleFolded").toBool();
+    bool titled = false;
+    bool usable = false;
+    for (auto* item : items) {
+        if (item->inherits("QQuickText") && inReach(item)) {
+            const auto words = item->property("text").toString();
+            auto* accessible = anyHeading && page->isAncestorOf(item) ? QAccessible::queryAccessibleInterface(item) : nullptr;
+            titled = titled || (!wanted.isEmpty() && words == wanted)
+                     || (accessible != nullptr && accessible->role() == QAccessible::Heading && !words.trimmed().isEmpty());
+        }
+        usable = usable || (page->isAncestorOf(item) && (pressable(item) || item->activeFocusOnTab()) && item->isEnabled() && inReach(item));
+    }
+    QStringList faults;
+    if (!titled) {
+        faults << QStringLiteral("no title: \"%1\"").arg(wanted);
+    }
+    if (!usable) {
+        faults << QStringLiteral("nothing to use");
+    }
+    return faults;
 }
 
 QStringList withoutName(QQuickWindow& window)
@@ -167,10 +155,11 @@ QStringList cutOff(QQuickWindow& window)
             faults << QStringLiteral("%1: %2 x %3 in %4 x %5").arg(nameOf(item)).arg(wide).arg(high).arg(item->width()).arg(item->height());
             continue;
         }
-        const auto box = item->mapRectToScene(QRectF(0, 0, std::min(wide, item->width()), std::min(high, item->height())));
+        const QRectF words(0, 0, std::min(wide, item->width()), std::min(high, item->height()));
+        const auto box = item->mapRectToScene(words);
         if (!canScrollAside(item) && (box.left() < -1 || box.right() > window.width() + 1)) {
             faults << nameOf(item) + QStringLiteral(": sticks out to a side");
-        } else if (!canScrollTo(item) && (!insideClip(item, box) || box.bottom() > window.height() + 1 || box.top() < -1)) {
+        } else if (!canScrollTo(item, words) && (!insideClip(item, box) || box.bottom() > window.height() + 1 || box.top() < -1)) {
             faults << nameOf(item) + QStringLiteral(": hidden behind an edge");
         }
     }

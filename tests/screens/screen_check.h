@@ -18,6 +18,11 @@ QString nameOf(const QQuickItem* item);
 /// A button, a field, or a list that opens.
 bool pressable(const QQuickItem* item);
 
+/// That the page is there, in the Loader called "page" where the window has one: it loads, its title can be read, and at least
+/// one control of its own can be used, in sight or where scrolling brings it. Without `title` the page's property of that name;
+/// one that has none, or folds it away for want of room, has a heading. Empty is right.
+QStringList emptyPage(QQuickWindow& window, const QString& title = {});
+
 /// Controls and figures without an accessible name. Empty is right.
 QStringList withoutName(QQuickWindow& window);
 
@@ -25,7 +30,7 @@ QStringList withoutName(QQuickWindow& window);
 QStringList smallTargets(QQuickWindow& window, qreal least);
 
 /// Texts whose painted words are wider or higher than their item, or that stick out of the window
-/// to a side, or out of a clipping parent that cannot scroll to them.
+/// to a side, or out of a clipping parent, where no scrolling brings them into sight.
 QStringList cutOff(QQuickWindow& window);
 
 /// Things to press that stick out of the window to a side.

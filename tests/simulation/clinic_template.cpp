@@ -1,5 +1,8 @@
 #include "tests/simulation/clinic_template.h"
 
+#include "core/desk/inviting.h"
+#include "core/patient/joining.h"
+
 #include <cstdio>
 #include <cstdlib>
 

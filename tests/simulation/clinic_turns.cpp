@@ -3,6 +3,8 @@
 
 #include "tests/simulation/world.h"
 
+#include "core/desk/inviting.h"
+#include "core/patient/joining.h"
 #include "core/vault/backup.h"
 
 #include <algorithm>

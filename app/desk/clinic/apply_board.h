@@ -3,6 +3,7 @@
 /// A new, empty desk joins its colleagues' clinic: the code from an owner's desk, six digits, and the keys arrive.
 
 #include "app/desk/model/hub_watch.h"
+#include "core/desk/inviting.h"
 #include "core/sync/enrolment_way.h"
 
 #include <QTimer>

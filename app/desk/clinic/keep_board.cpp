@@ -16,6 +16,7 @@ KeepBoard::KeepBoard(Workplace& workplace, std::optional<crypto::StretchCost> co
 {
     m_pool.setMaxThreadCount(1);
     connect(&workplace, &Workplace::openChanged, this, &KeepBoard::open);
+    connect(&workplace, &Workplace::changed, this, &KeepBoard::changed);
 }
 
 KeepBoard::~KeepBoard()
@@ -50,8 +51,8 @@ void KeepBoard::leave()
 
 void KeepBoard::clear()
 {
-    m_code.fill(QChar(0));
-    for (QString* text : {&m_doing, &m_outcome, &m_problem, &m_code}) {
+    m_code.forget();
+    for (QString* text : {&m_doing, &m_outcome, &m_problem, &m_askedProblem}) {
         text->clear();
     }
 }
@@ -60,6 +61,39 @@ QString KeepBoard::codeState() const
 {
     return vault::hasRecoveryCode(m_workplace.folder()) ? tr("There is a recovery code. It is not stored here, only on your paper.")
                                                         : tr("There is no recovery code yet: whoever loses the passphrase loses this vault.");
+}
+
+QString KeepBoard::lastBackup() const
+{
+    if (!m_workplace.isOpen()) {
+        return {};
+    }
+    const auto last = m_workplace.desk().lastBackup();
+    return last ? tr("Last backup of this desk: %1.").arg(dateText(*last)) : tr("No backup of this desk was made yet.");
+}
+
+bool KeepBoard::isOverdue() const
+{
+    return m_workplace.isOpen() && !m_workplace.isDemo() && m_workplace.desk().isBackupDue();
+}
+
+QString KeepBoard::overdue() const
+{
+    if (!isOverdue()) {
+        return {};
+    }
+    const auto last = m_workplace.desk().lastBackup();
+    return last ? tr("No backup of this desk since %1.").arg(dateText(*last)) : tr("No backup of this desk was made yet.");
+}
+
+QString KeepBoard::overdueWhy() const
+{
+    if (!isOverdue()) {
+        return {};
+    }
+    return m_workplace.desk().lastBackup()
+               ? tr("If this computer fails, what was written here since may be lost. Make a backup, and keep it in another place.")
+               : tr("If this computer fails, what is written here may be lost. Make a backup, and keep it in another place.");
 }
 
 void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
@@ -161,15 +195,42 @@ void KeepBoard::makeCode(const QString& passphrase)
             const auto code = made ? QString::fromStdString(made->text()) : QString();
             const auto problem = made ? Error{} : made.error();
             return Came{[this, code, problem] {
-                            m_code = code;
+                            m_code.show(code);
                             m_problem = code.isEmpty() ? errorText(problem) : QString();
                         },
                         made ? std::optional(records::Step::recoveryCodeMade) : std::nullopt};
         });
 }
 
-void KeepBoard::hideCode()
+QString KeepBoard::askedText() const
 {
+    return isAsking() ? tr("From the paper: group %L1 of %L2").arg(askedGroup()).arg(controls::CodeOnPaper::groups()) : QString();
+}
+
+void KeepBoard::askBack()
+{
+    if (m_code.ask()) {
+        Q_EMIT changed();
+    }
+}
+
+void KeepBoard::showCode()
+{
+    m_code.showAgain();
+    m_askedProblem.clear();
+    Q_EMIT changed();
+}
+
+void KeepBoard::readBack(const QString& typed)
+{
+    if (!isAsking()) {
+        return;
+    }
+    if (!m_code.isOnPaper(typed)) {
+        m_askedProblem = tr("That is not this group. Look at the paper again. If it is not there, show the code once more.");
+        Q_EMIT changed();
+        return;
+    }
     clear();
     m_outcome = tr("Keep the paper where only the clinic finds it, not beside this computer.");
     Q_EMIT changed();

@@ -54,7 +54,9 @@ bool RoleBoard::give(const QString& name, int role)
         return false;
     }
     m_outcome.clear();
+    m_asked.reset();
     if (!m_workplace.mayDo(records::Task::people)) {
+        Q_EMIT changed();
         return false;
     }
     const auto wanted = static_cast<records::Role>(role + 1);
@@ -62,16 +64,40 @@ bool RoleBoard::give(const QString& name, int role)
     // Where nobody else may, it is refused below.
     const bool fromHerself = name.toStdString() == desk.person() && !records::allows(wanted, records::Task::people)
                              && desk.mayDo(records::Task::people) && desk.whoMay(records::Task::people).size() > 1;
-    const auto asked = std::exchange(m_asked, std::nullopt);
-    if (fromHerself && asked != std::pair(name, role)) {
-        m_asked = {name, role};
-        m_outcome = tr("This takes the right to give roles from you. Choose it once more if you mean it.");
+    if (fromHerself) {
+        m_asked = {name, wanted};
         Q_EMIT changed();
         return false;
     }
-    const auto given = m_workplace.desk().giveRole(name.toStdString(), wanted);
+    return giveNow(name, wanted);
+}
+
+QString RoleBoard::question() const
+{
+    return m_asked ? tr("%1, “%2” takes the right to give roles from you. Only somebody else who has it can give it back.", "person, role")
+                         .arg(m_asked->first, roleName(m_asked->second))
+                   : QString();
+}
+
+bool RoleBoard::giveAsked()
+{
+    const auto asked = std::exchange(m_asked, std::nullopt);
+    return asked && m_workplace.isOpen() && giveNow(asked->first, asked->second);
+}
+
+void RoleBoard::leaveQuestion()
+{
+    if (m_asked) {
+        m_asked.reset();
+        Q_EMIT changed();
+    }
+}
+
+bool RoleBoard::giveNow(const QString& name, records::Role role)
+{
+    const auto given = m_workplace.desk().giveRole(name.toStdString(), role);
     if (given) {
-        m_outcome = tr("%1: %2 from now on.", "person, role").arg(name, roleName(wanted));
+        m_outcome = tr("%1: %2 from now on.", "person, role").arg(name, roleName(role));
     } else {
         m_outcome = given.error().reason == Reason::notEnough ? nobodyLeftText() : errorText(given.error());
     }

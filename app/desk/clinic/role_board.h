@@ -33,6 +33,7 @@ class RoleBoard : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* persons READ persons CONSTANT FINAL)  ///< in the clinic's order
     Q_PROPERTY(QStringList names READ names NOTIFY changed FINAL)            ///< of all roles
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)            ///< of the last change, or why there was none
+    Q_PROPERTY(QString question READ question NOTIFY changed FINAL)          ///< before somebody takes a right from herself; empty: none
     // Why this is not for who is at the desk, and who may; empty: it is.
     Q_PROPERTY(QString treating READ treating NOTIFY changed FINAL)
     Q_PROPERTY(QString closing READ closing NOTIFY changed FINAL)
@@ -64,20 +65,26 @@ public:
     QString keeping() const { return barred(records::Task::keep); }
     QString figures() const { return barred(records::Task::figures); }
 
-    /// Asks first, in outcome(), whether somebody means to take the right to give roles from herself.
+    QString question() const;
+    /// Asks first, in question(), whether somebody means to take the right to give roles from herself.
     /// \param role  a place in names(). \returns whether the person has it now
     Q_INVOKABLE bool give(const QString& name, int role);
+    /// \returns whether the person of the question has the role of it now; false without a question.
+    Q_INVOKABLE bool giveAsked();
+    /// Everything stays as it is.
+    Q_INVOKABLE void leaveQuestion();
 
 Q_SIGNALS:
     void changed();
 
 private:
     QString barred(records::Task task) const;
+    bool giveNow(const QString& name, records::Role role);
 
     Workplace& m_workplace;
     RowList m_persons;
     QString m_outcome;
-    std::optional<std::pair<QString, int>> m_asked;  ///< a person and a role that she takes her own right with; once more means it
+    std::optional<std::pair<QString, records::Role>> m_asked;  ///< a person and a role that she takes her own right with
 };
 
 }  // namespace ebbline::deskapp

@@ -54,7 +54,7 @@ QString whatText(const desk::Trace& trace)
 {
     switch (trace.kind) {
     case records::Kind::patientRegistered:
-        return Traces::tr("Patient registered");
+        return trace.corrected ? Traces::tr("Patient's name, number or language corrected") : Traces::tr("Patient registered");
     case records::Kind::treatmentRecorded:
         return Traces::tr("Treatment recorded");
     case records::Kind::courseOpened:
@@ -63,6 +63,8 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Finding: %1").arg(trace.act ? actName(*trace.act) : QString());
     case records::Kind::actTakenBack:
         return Traces::tr("Finding: taken back what was noted");
+    case records::Kind::callNoted:
+        return Traces::tr("Call noted on the course");
     case records::Kind::wordHandedOver:
         return Traces::tr("Word to who takes over");
     case records::Kind::entriesOpened:

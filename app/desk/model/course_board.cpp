@@ -4,11 +4,13 @@
 #include "app/desk/model/begun.h"
 #include "app/desk/model/course_look.h"
 #include "app/desk/model/file_choice.h"
+#include "app/desk/model/patient_editor.h"
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
@@ -46,6 +48,9 @@ void CourseBoard::empty()
     m_course = {};
     m_name.clear();
     m_phone.clear();
+    m_patientKey.clear();
+    m_corrections.clear();
+    m_crossed.clear();
     m_messageDraft.clear();
     m_threads.clear();
     m_care.clear();
@@ -54,6 +59,7 @@ void CourseBoard::empty()
     m_outcome.clear();
     m_closingKey.clear();
     m_findings.setRows({});
+    m_calls.clear();
     m_entries.setRows({});
     m_messages.setRows({});
     light({});
@@ -108,8 +114,15 @@ void CourseBoard::refresh()
                        QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
     m_threads.clear();
     m_care.clear();
+    m_patientKey.clear();
+    m_corrections.clear();
+    m_crossed.clear();
     if (view->state->treatment) {
         const auto& treatment = view->state->treatment->treatment;
+        m_patientKey = keyOf(treatment.patient);
+        const auto corrections = m_workplace.desk().corrections(treatment.patient);
+        m_corrections = correctionLines(corrections, now);
+        m_crossed = crossedText(corrections);
         for (const auto& row : placementRows(treatment.placements)) {
             m_threads << row.value.value<PlacementRow>().spoken;
         }
@@ -131,6 +144,7 @@ void CourseBoard::refresh()
                          : QString();
     const Stamp stamp = [&now](const clock::Moment& at) { return whenText(at, now); };
     m_findings.setRows(findingRows(*view, stamp));
+    m_calls = callLines(*view, stamp);
     const auto isOpen = [](const triage::Finding& finding) { return finding.open; };
     m_usual.show(summary,
                  std::ranges::any_of(view->findings, [](const triage::Finding& finding) {
@@ -182,11 +196,6 @@ void CourseBoard::take(const QString& finding)
     act(finding, records::Act::taken);
 }
 
-void CourseBoard::called(const QString& finding)
-{
-    act(finding, records::Act::called);
-}
-
 int CourseBoard::openFindings() const
 {
     int count = 0;
@@ -202,26 +211,16 @@ QString CourseBoard::closingTitle() const
     return row < 0 ? QString() : m_findings.rows()[row].value.value<FindingRow>().title;
 }
 
-void CourseBoard::actOnAllOpen(records::Act what)
+void CourseBoard::takeAll()
 {
     Done outcome;
     const auto rows = m_findings.rows();
     for (const auto& row : rows) {
         if (outcome && row.value.value<FindingRow>().open) {
-            outcome = m_workplace.desk().act(m_course, row.key.toStdString(), what);
+            outcome = m_workplace.desk().act(m_course, row.key.toStdString(), records::Act::taken);
         }
     }
     m_workplace.settle(outcome);
-}
-
-void CourseBoard::takeAll()
-{
-    actOnAllOpen(records::Act::taken);
-}
-
-void CourseBoard::calledAll()
-{
-    actOnAllOpen(records::Act::called);
 }
 
 void CourseBoard::startClosing(const QString& finding)

@@ -18,6 +18,9 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString key READ key NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(QString phone READ phone NOTIFY changed FINAL)
+    Q_PROPERTY(QString patientKey READ patientKey NOTIFY changed FINAL)        ///< empty: no treatment on record
+    Q_PROPERTY(QStringList corrections READ corrections NOTIFY changed FINAL)  ///< of name, number and language, the newest first
+    Q_PROPERTY(QString crossed READ crossed NOTIFY changed FINAL)              ///< two desks corrected at once; empty: no
     Q_PROPERTY(QString day READ day NOTIFY changed FINAL)
     Q_PROPERTY(QString facts READ facts NOTIFY changed FINAL)          ///< treated when, threads, protocol
     Q_PROPERTY(QStringList threads READ threads NOTIFY changed FINAL)  ///< as recorded, each with lot, expiry and volume
@@ -40,6 +43,7 @@ class CourseBoard : public QObject {
     Q_PROPERTY(ebbline::deskapp::UsualBoard* usual READ usual CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CurveBoard* curves READ curves CONSTANT FINAL)
     Q_PROPERTY(int openFindings READ openFindings NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList calls READ calls NOTIFY changed FINAL)  ///< that were about no finding, oldest first
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< finding being closed
 
@@ -54,6 +58,9 @@ public:
     QString key() const { return keyOf(m_course); }
     QString name() const { return m_name; }
     QString phone() const { return m_phone; }
+    QString patientKey() const { return m_patientKey; }
+    QStringList corrections() const { return m_corrections; }
+    QString crossed() const { return m_crossed; }
     QString day() const { return m_day; }
     QString facts() const { return m_facts; }
     QStringList threads() const { return m_threads; }
@@ -76,6 +83,7 @@ public:
     UsualBoard* usual() { return &m_usual; }
     CurveBoard* curves() { return &m_curves; }
     int openFindings() const;
+    QStringList calls() const { return m_calls; }
     QString closingTitle() const;
     QString closingKey() const { return m_closingKey; }
 
@@ -85,10 +93,8 @@ public:
     Q_INVOKABLE void openEntries();
     Q_INVOKABLE void see(const QString& finding);
     Q_INVOKABLE void take(const QString& finding);
-    Q_INVOKABLE void called(const QString& finding);
-    /// One person takes, or one call speaks of, everything that is open.
+    /// One person takes everything that is open.
     Q_INVOKABLE void takeAll();
-    Q_INVOKABLE void calledAll();
     Q_INVOKABLE void startClosing(const QString& finding);
     Q_INVOKABLE void close(int outcome, const QString& note);
     Q_INVOKABLE void cancelClosing();
@@ -112,7 +118,6 @@ Q_SIGNALS:
 private:
     void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
              const QString& note = {});
-    void actOnAllOpen(records::Act what);
     void empty();
 
     Workplace& m_workplace;
@@ -120,6 +125,9 @@ private:
     recovery::CourseId m_course;
     QString m_name;
     QString m_phone;
+    QString m_patientKey;
+    QStringList m_corrections;
+    QString m_crossed;
     QString m_day;
     QString m_facts;
     QStringList m_threads;
@@ -135,6 +143,7 @@ private:
     bool m_news = false;  ///< entries not opened or messages not read
     QString m_messageDraft;
     RowList m_findings;
+    QStringList m_calls;
     RowList m_entries;
     RowList m_messages;
     QString m_lighted;

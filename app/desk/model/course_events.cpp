@@ -74,6 +74,15 @@ QList<charts::Event> eventsOf(const journal::CourseState& course)
         case records::Act::taken: addQuiet(act.at, Events::tr("taken on")); break;
         }
     }
+    for (const auto& call : course.calls) {
+        if (!course.actsTakenBack.contains(call.operation)) {
+            const auto contact = call.value.contact;
+            add(call.value.at, contact == records::Contact::sheRang      ? Events::tr("she rang")
+                               : contact == records::Contact::notReached ? Events::tr("not reached")
+                               : contact == records::Contact::visitBroughtForward ? Events::tr("visit forward")
+                                                                         : Events::tr("called"), true);
+        }
+    }
     for (const auto& [entry, opening] : course.openings) {
         addQuiet(opening.at, Events::tr("opened"));
     }

@@ -4,8 +4,10 @@
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
+#include "core/exchange/table_moments.h"
 #include "core/exchange/tables.h"
 #include "core/triage/course_curve.h"
 
@@ -74,6 +76,11 @@ QString newsSinceLook(Workplace& workplace, const recovery::CourseId& course)
             if (!news.contains(line)) {
                 news << line;
             }
+        }
+    }
+    for (const auto& call : state->calls) {
+        if (call.value.at.at > last->at && call.value.by != workplace.desk().person()) {
+            news << callText(*state, call, [&](const clock::Moment& at) { return whenText(at, workplace.now()); });
         }
     }
     const auto when = whenText(*last, workplace.now());
@@ -159,6 +166,9 @@ Paper coursePaper(Workplace& workplace, const recovery::CourseId& course)
         }
         paper.parts.append(*part);
     }
+    if (const auto calls = callLines(*view, &stampText); !calls.isEmpty()) {
+        paper.parts.append({CourseLook::tr("Calls noted on the course"), calls, {}, {}});
+    }
     if (!messages.lines.isEmpty()) {
         paper.parts.append(messages);
     }
@@ -170,13 +180,15 @@ std::string courseTable(Workplace& workplace, const recovery::CourseId& course)
     std::vector<exchange::ScoreRow> rows;
     if (const auto* state = stateOf(workplace, course)) {
         const auto treated = triage::treatedAt(*state);
-        const auto earlier = [](const clock::Moment& a, const clock::Moment& b) { return a.at < b.at; };
+        std::vector<const recovery::Entry*> standing;
         for (const auto& [id, history] : state->entries) {
-            for (const auto& [stream, score] : history.current().scores) {
-                rows.push_back({bytes::toHex(course.view()), treated, std::max(treated, history.current().at, earlier), stream.symptom, stream.side, score});
+            standing.push_back(&history.current());
+        }
+        for (const auto& [entry, at] : exchange::inTables(standing, treated)) {
+            for (const auto& [stream, score] : entry->scores) {
+                rows.push_back({bytes::toHex(course.view()), treated, at, stream.symptom, stream.side, score});
             }
         }
-        std::stable_sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return a.enteredAt.at < b.enteredAt.at; });
     }
     return exchange::writeScores(rows);
 }

@@ -81,7 +81,7 @@ bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& 
 {
     return std::any_of(course.warnings.begin(), course.warnings.end(), [&](const auto& warning) {
         // An older phone names what the finding is about and no more; its urgency tells which of them it showed.
-        const bool same = finding.key == warning.rule || finding.key.starts_with(warning.rule + "/");
+        const bool same = triage::isKeyOf(warning.rule, finding) || finding.key.starts_with(warning.rule + "/");
         return same && warning.urgency <= finding.urgency;
     });
 }

@@ -41,6 +41,7 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
     const bool solutionWith = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine;
     const bool epinephrine = dose ? dose->limitedAs == recovery::Drug::lidocaineWithEpinephrine : solutionWith;
     const auto kind = epinephrine    ? Dose::tr("with epinephrine")
+                      : dose && dose->epinephrineInPart ? Dose::tr("plain, the lower one, as not all of it had epinephrine")
                       : solutionWith ? Dose::tr("plain, the lower one, as some was given otherwise")
                                      : Dose::tr("plain");
     const anaesthesia::Limits label;
@@ -60,7 +61,8 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
     words.given = Dose::tr("%1 mL given, %2 mg lidocaine (%3 mg/mL)")
                       .arg(number(dose->givenMl, 1), number(dose->solutionMg, 0), number(dose->concentrationMgPerMl, 1));
     if (dose->epinephrineUg > 0) {
-        words.given += QStringLiteral(" · ") + Dose::tr("%1 µg epinephrine").arg(number(dose->epinephrineUg, 0));
+        words.given += QStringLiteral(" · ") + (dose->epinephrineInPart ? Dose::tr("at most %1 µg epinephrine") : Dose::tr("%1 µg epinephrine"))
+                              .arg(number(dose->epinephrineUg, 0));
     }
     if (dose->otherwiseMg > 0) {
         words.given += QStringLiteral(" · ")

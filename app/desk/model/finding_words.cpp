@@ -56,16 +56,9 @@ QString groundsOf(const triggers::Finding& finding)
     return grounds.isEmpty() ? Findings::tr("Noted because it is so late.") : grounds.join(QLatin1Char(' '));
 }
 
-/// Over all symptoms: the one that it names may be a usual one.
-bool isOverall(const triggers::Finding& finding)
-{
-    return finding.stream.side == recovery::Side::none
-           && (finding.trigger == triggers::Trigger::level || finding.trigger == triggers::Trigger::slowRecovery);
-}
-
 QString triggerTitle(const triggers::Finding& finding)
 {
-    const auto stream = isOverall(finding) ? Findings::tr("All symptoms together") : streamText(finding.stream);
+    const auto stream = triggers::isOverall(finding) ? Findings::tr("All symptoms together") : streamText(finding.stream);
     switch (finding.trigger) {
     case triggers::Trigger::level:
         return Findings::tr("%1: above the usual range").arg(stream);
@@ -88,15 +81,15 @@ QString triggerReason(const triggers::Finding& finding)
     const auto day = charts::digits(finding.day);
     switch (finding.trigger) {
     case triggers::Trigger::slowRecovery:
-        // Today's answer alone may be a usual one.
-        if (isOverall(finding)) {
+        // Today's answer alone may be a usual one, and so may the symptom that leads all of them.
+        if (triggers::isOverall(finding)) {
             return Findings::tr("Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.")
                 .arg(day, charts::symptomName(finding.stream.symptom), number(finding, "mean"), number(finding, "usualHigh"));
         }
         return Findings::tr("On average %1 over its last three days with an answer, up to day %2; usual up to %3.")
             .arg(number(finding, "mean"), day, number(finding, "usualHigh"));
     case triggers::Trigger::level:
-        if (isOverall(finding)) {
+        if (triggers::isOverall(finding)) {
             return Findings::tr("Day %1; among them %2 with %3, usual up to %4.")
                 .arg(day, charts::symptomName(finding.stream.symptom), number(finding, "score"), number(finding, "usualHigh"));
         }

@@ -4,6 +4,8 @@
 #include "app/desk/model/words.h"
 #include "core/sync/hub_time.h"
 
+#include <QLocale>
+
 #include <algorithm>
 
 namespace ebbline::deskapp {
@@ -53,7 +55,7 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
     connect(&workplace, &Workplace::openChanged, this, [this] {
         m_pulse.end();  // an answer to a run before the lock finds nobody
         m_courier.reset();
-        m_courierAddress.clear();
+        m_courierHub.reset();
         m_lastHeard.reset();
         m_problem.reset();
         if (m_workplace.isOpen()) {
@@ -71,10 +73,16 @@ void HubWatch::refresh()
     m_phones = m_workplace.isOpen() ? PhoneOutlooks(m_workplace).count() : PhoneOutlooks::Count{};
     m_desks = {};
     m_newer = false;
+    m_newerOf.clear();
     if (m_workplace.isOpen()) {
         m_desks = sync::otherDesksOf(m_workplace.desk().vault()).value_or(sync::OtherDesks{});
         m_quarantined = std::min(m_quarantined, setApart());
         m_newer = m_workplace.state().unknown + m_workplace.state().unreadable > 0;
+        for (const auto& [course, count] : m_workplace.state().notUnderstood) {
+            if (const auto name = m_workplace.patientName(course); !name.isEmpty()) {
+                m_newerOf << tr("%1 (%2)", "a name, and how many").arg(name, QLocale().toString(static_cast<qulonglong>(count)));
+            }
+        }
     }
     m_refused.clear();
     m_clockAhead.reset();
@@ -108,11 +116,11 @@ sync::Courier* HubWatch::courier()
     if (!hub) {
         return nullptr;
     }
-    if (!m_courier || hub->address() != m_courierAddress) {
+    if (!m_courier || hub != m_courierHub) {
         m_pulse.dropCourier();
         auto way = m_maker(*hub);
         m_courier = way ? std::make_unique<ListeningCourier>(std::move(way)) : nullptr;
-        m_courierAddress = hub->address();
+        m_courierHub = hub;
     }
     return m_courier.get();
 }
@@ -172,17 +180,20 @@ QString HubWatch::freshness() const
     return QStringLiteral("%1. %2").arg(heard, clock.arg(lengthText(abs(*m_clockAhead))));
 }
 
+QString HubWatch::listText(const QStringList& names)
+{
+    const auto text = names.mid(0, mostNames).join(tr(", "));
+    return names.size() > mostNames ? text + u' ' + tr("and %Ln more", nullptr, static_cast<int>(names.size() - mostNames)) : text;
+}
+
 QString HubWatch::unheard() const
 {
     const auto& names = m_phones.unheard;
     if (names.isEmpty()) {
         return {};
     }
-    auto text = tr("Phones not heard of for more than a day: %1", "list of names").arg(names.mid(0, mostNames).join(tr(", ")));
-    if (names.size() > mostNames) {
-        text += u' ' + tr("and %Ln more", nullptr, static_cast<int>(names.size() - mostNames));
-    }
-    return tr("%1. What was written there may not be here.").arg(text);
+    return tr("%1. What was written there may not be here.")
+        .arg(tr("Phones not heard of for more than a day: %1", "list of names").arg(listText(names)));
 }
 
 QString HubWatch::phones() const
@@ -207,13 +218,21 @@ QString HubWatch::trouble() const
 {
     QStringList texts;
     if (m_phones.older > 0) {
-        texts << tr("This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.");
+        texts << tr("This desk runs on older data: a phone holds more from it. Write again what was written here in between.");
     }
     if (m_phones.forked > 0) {
         texts << tr("A phone sent two different histories. Do not rely on its entries; call the patient.");
     }
     if (m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
+    }
+    if (m_desks.olderHere > 0) {
+        texts << tr("This desk runs on older data: another desk of yours holds more from it. What is written here now does not arrive there. "
+                    "Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.");
+    }
+    if (m_desks.older > 0) {
+        texts << tr("Another desk of yours says that it runs on older data. What is written there now does not arrive here. "
+                    "Copy it by hand. Then, on a desk that holds the root key, shut the other one out under Desks and add it again.");
     }
     if (m_desks.forked > 0) {
         texts << tr("Another desk of yours sent two different histories. Ask there what was written, and compare it with what stands here.");
@@ -223,6 +242,15 @@ QString HubWatch::trouble() const
     }
     if (m_newer) {
         texts << tr("Some of what arrived was written by a newer program and cannot be shown here. Update this desk. Until then call patients whose phone was updated.");
+        if (!m_newerOf.isEmpty()) {
+            texts << tr("It is of: %1.", "list of names, each with how many").arg(listText(m_newerOf));
+        }
+    }
+    if (!m_phones.unreadable.isEmpty()) {
+        texts << tr("Messages from these patients' phones cannot be read here: %1. Call and ask what was written. If it stays so, have the diary's data saved on the phone (Settings, My data). "
+                    "Only then delete the diary there and link the phone again.",
+                    "list of names, each with how many")
+                     .arg(listText(m_phones.unreadable));
     }
     if (m_phones.overdue > 0) {
         texts << tr("For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.")

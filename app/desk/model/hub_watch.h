@@ -76,15 +76,17 @@ Q_SIGNALS:
 private:
     void finished(const sync::Report& report);
     std::size_t setApart() const;  ///< of all mailboxes, now
+    static QString listText(const QStringList& names);  ///< the first of them, and how many more
 
     Workplace& m_workplace;
     CourierMaker m_maker;
-    std::string m_courierAddress;
+    std::optional<desk::Desk::Hub> m_courierHub;  ///< what the courier was made from, all of it
     std::unique_ptr<ListeningCourier> m_courier;
     std::optional<clock::Moment> m_lastHeard;
     std::optional<Error> m_problem;
     std::size_t m_quarantined = 0;  ///< set apart since the program began, and still
     bool m_newer = false;           ///< something that arrived cannot be read here
+    QStringList m_newerOf;          ///< of which patients that is, with how much
     PhoneOutlooks::Count m_phones;
     sync::OtherDesks m_desks;
     std::vector<sync::Refusal> m_refused;

@@ -230,8 +230,11 @@ void PairingBoard::refuse()
 {
     if (m_inviting) {
         m_inviting->refuse();
-        m_inviting.reset();
         m_timer.stop();
+        // Numbers that differ are said until a new code is made; a code that was called off is not worth a word.
+        if (!m_inviting->hasDiffered()) {
+            m_inviting.reset();
+        }
         stepped();
     }
 }
@@ -264,7 +267,7 @@ bool PairingBoard::isEnded() const
 
 bool PairingBoard::isAlarming() const
 {
-    return step() == Step::usedTwice;
+    return step() == Step::usedTwice || (m_inviting && m_inviting->hasDiffered());
 }
 
 QString PairingBoard::title() const
@@ -287,7 +290,7 @@ QString PairingBoard::title() const
     case Step::expired:
         return tr("The code has run out");
     case Step::failed:
-        return tr("No code could be made");
+        return m_inviting->hasDiffered() ? tr("Stop: the numbers were not the same") : tr("No code could be made");
     }
     return {};
 }
@@ -336,6 +339,9 @@ QString PairingBoard::text() const
     case Step::expired:
         return tr("A code is valid for ten minutes. Nothing was linked. Make a new one.");
     case Step::failed:
+        if (m_inviting && m_inviting->hasDiffered()) {
+            return tr("Somebody else may have used the code first. Nothing was linked. Make a new code out of other people's sight.");
+        }
         if (m_inviting && m_inviting->isClinicUnknown()) {
             return tr("The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic's key. The key stands on the "
                       "Clinic page, where it can be copied. Then make a new code.", "a command")

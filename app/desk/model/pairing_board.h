@@ -6,6 +6,7 @@
 #include "app/desk/model/hub_watch.h"
 #include "app/desk/model/qr_matrix.h"
 #include "core/aftercare/visit.h"
+#include "core/desk/inviting.h"
 
 #include <QObject>
 #include <QStringList>

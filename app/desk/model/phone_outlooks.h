@@ -30,6 +30,7 @@ public:
         int withheld = 0;
         int forked = 0;
         int older = 0;
+        QStringList unreadable;   ///< names of the patients of whose phones something cannot be read, with how much
         int overdue = 0;          ///< the highest of sync::overdueDays that any of them reached; 0: none
         QStringList overdueNames; ///< of all that reached one
         QStringList unheard;  ///< names of the patients, by how long it is since
@@ -39,9 +40,14 @@ public:
 
 private:
     std::optional<sync::Outlook> of(const recovery::CourseId& course) const;
+    int unreadableOf(const recovery::CourseId& course) const;  ///< messages
 
     Workplace& m_workplace;
-    std::map<recovery::CourseId, envelope::MailboxId> m_mailboxes;
+    struct Phone {
+        envelope::MailboxId mailbox;
+        envelope::DeviceId device;
+    };
+    std::map<recovery::CourseId, Phone> m_phones;
 };
 
 }  // namespace ebbline::deskapp

@@ -9,17 +9,6 @@ namespace ebbline::deskapp {
 void PlacementBook::load(std::vector<recovery::Placement> placements)
 {
     m_now = std::move(placements);
-    m_before.clear();
-    m_after.clear();
-}
-
-void PlacementBook::remember()
-{
-    m_before.push_back(m_now);
-    if (m_before.size() > mostSteps) {
-        m_before.erase(m_before.begin());
-    }
-    m_after.clear();
 }
 
 int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& entry, const recovery::ChartPoint& end)
@@ -27,7 +16,6 @@ int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& en
     if (isFull()) {
         return 0;
     }
-    remember();
     const auto hint = face::hintFor(view, entry, end);
     auto placement = m_now.empty() ? recovery::Placement{} : m_now.back();
     placement.view = view;
@@ -66,7 +54,6 @@ void PlacementBook::move(int number, const recovery::ChartPoint& entry, const re
 void PlacementBook::change(int number, const recovery::Placement& placement)
 {
     if (exists(number) && m_now[static_cast<std::size_t>(number - 1)] != placement) {
-        remember();
         m_now[static_cast<std::size_t>(number - 1)] = placement;
     }
 }
@@ -74,7 +61,6 @@ void PlacementBook::change(int number, const recovery::Placement& placement)
 void PlacementBook::remove(int number)
 {
     if (exists(number)) {
-        remember();
         m_now.erase(m_now.begin() + (number - 1));
     }
 }
@@ -84,7 +70,6 @@ int PlacementBook::duplicate(int number)
     if (!exists(number) || isFull()) {
         return 0;
     }
-    remember();
     auto copy = m_now[static_cast<std::size_t>(number - 1)];
     constexpr double lower = 12;  // frame units: near enough to belong, far enough to be seen
     copy.entry = face::clampedToChart(copy.entry.x, copy.entry.y + lower);
@@ -94,12 +79,33 @@ int PlacementBook::duplicate(int number)
     return static_cast<int>(m_now.size());
 }
 
-int PlacementBook::mirror(int number)
+namespace {
+
+/// The place of a thread that lies where this one would lie mirrored; which side it was said to be of does not matter to the eye.
+auto whereMirrored(const std::vector<recovery::Placement>& all, const recovery::Placement& placement)
 {
-    if (!exists(number) || isFull()) {
+    const auto twin = recovery::mirrored(placement);
+    return std::find_if(all.begin(), all.end(), [&](const recovery::Placement& other) {
+        return other.view == twin.view && other.entry == twin.entry && other.end == twin.end;
+    });
+}
+
+}  // namespace
+
+int PlacementBook::twinOf(int number) const
+{
+    if (!exists(number)) {
         return 0;
     }
-    remember();
+    const auto found = whereMirrored(m_now, m_now[static_cast<std::size_t>(number - 1)]);
+    return found == m_now.end() ? 0 : static_cast<int>(found - m_now.begin()) + 1;
+}
+
+int PlacementBook::mirror(int number)
+{
+    if (!exists(number) || isFull() || twinOf(number) > 0) {
+        return 0;
+    }
     m_now.push_back(recovery::mirrored(m_now[static_cast<std::size_t>(number - 1)]));
     return static_cast<int>(m_now.size());
 }
@@ -108,37 +114,14 @@ int PlacementBook::mirrorAll()
 {
     Placements twins;
     for (const auto& placement : m_now) {
-        const auto twin = recovery::mirrored(placement);
-        const auto there = [&](const recovery::Placement& other) {
-            return other.side == twin.side && other.view == twin.view && other.entry == twin.entry && other.end == twin.end;
-        };
-        if (std::none_of(m_now.begin(), m_now.end(), there) && m_now.size() + twins.size() < mostPlacements) {
-            twins.push_back(twin);
+        if (whereMirrored(m_now, placement) == m_now.end() && m_now.size() + twins.size() < mostPlacements) {
+            twins.push_back(recovery::mirrored(placement));
         }
     }
     if (!twins.empty()) {
-        remember();
         m_now.insert(m_now.end(), twins.begin(), twins.end());
     }
     return static_cast<int>(twins.size());
-}
-
-void PlacementBook::undo()
-{
-    if (canUndo()) {
-        m_after.push_back(m_now);
-        m_now = m_before.back();
-        m_before.pop_back();
-    }
-}
-
-void PlacementBook::redo()
-{
-    if (canRedo()) {
-        m_before.push_back(m_now);
-        m_now = m_after.back();
-        m_after.pop_back();
-    }
 }
 
 }  // namespace ebbline::deskapp

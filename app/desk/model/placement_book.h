@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// The placements of a treatment being written, with undo and redo. Plain values, no words.
+/// The placements of a treatment being written. Plain values, no words.
 
 #include "core/recovery/treatment.h"
 
@@ -12,9 +12,8 @@ namespace ebbline::deskapp {
 class PlacementBook {
 public:
     static constexpr std::size_t mostPlacements = 60;  ///< recovery::Treatment::placements
-    static constexpr std::size_t mostSteps = 200;      ///< remembered for undo
 
-    /// Starts over with these; nothing to undo.
+    /// Starts over with these.
     void load(std::vector<recovery::Placement> placements);
     const std::vector<recovery::Placement>& placements() const { return m_now; }
     bool isFull() const { return m_now.size() >= mostPlacements; }
@@ -30,25 +29,19 @@ public:
     void remove(int number);
     /// The same thread once more, a little lower. \returns its number, 0 if there is none.
     int duplicate(int number);
-    /// The same thread on the other side. \returns its number, 0 if there is none.
+    /// The thread that lies where that one would on the other side, be it itself on the midline. \returns its number, 0 if there is none.
+    int twinOf(int number) const;
+    /// The same thread on the other side. \returns its number, 0 if there is none, or one lies there already.
     int mirror(int number);
     /// Mirrors each placement whose twin on the other side is missing. \returns how many.
     int mirrorAll();
-
-    bool canUndo() const { return !m_before.empty(); }
-    bool canRedo() const { return !m_after.empty(); }
-    void undo();
-    void redo();
 
 private:
     using Placements = std::vector<recovery::Placement>;
 
     bool exists(int number) const { return number >= 1 && static_cast<std::size_t>(number) <= m_now.size(); }
-    void remember();
 
     Placements m_now;
-    std::vector<Placements> m_before;
-    std::vector<Placements> m_after;
 };
 
 }  // namespace ebbline::deskapp

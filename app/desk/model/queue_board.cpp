@@ -7,6 +7,7 @@
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QLocale>
 #include <QSignalBlocker>
@@ -60,10 +61,10 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.waiting = agoText(row.since, now);
     words.isTaken = row.takenBy.has_value();
     words.isMine = row.takenBy && *row.takenBy == m_workplace.desk().person();
-    words.taken = row.takenBy ? tr("Taken by %1, %2", "person, when").arg(QString::fromStdString(*row.takenBy), whenText(row.takenAt, now))
-                              : tr("Nobody has taken it");
-    if (triage::isOverdue(row, now)) {
-        words.overdue = tr("Untouched for %1").arg(words.waiting);
+    const bool isOverdue = triage::isOverdue(row, now);
+    words.taken = row.lastAct ? onItText(row, isOverdue && row.touched, now) : tr("Nobody has taken it");
+    if (isOverdue) {
+        words.overdue = row.touched ? lapsedText(*row.lastAct, now) : tr("Nobody has acted for %1").arg(words.waiting);
     }
     if (summary.unopened > 0) {
         words.unopened = tr("%Ln not opened", "entries", static_cast<int>(summary.unopened));
@@ -76,10 +77,10 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.leftCurve = charts::pictureOf(m_workplace.desk().curve(row.course, {symptom, recovery::Side::left}));
     words.rightCurve = charts::pictureOf(m_workplace.desk().curve(row.course, {symptom, recovery::Side::right}));
     words.silent = row.silent;
-    words.spoken = tr("%1: %2, %3. %4. %5 Since %6. %7.", "urgency, name, day, title, reason, since, taken")
-                       .arg(words.urgencyName, words.name, words.day, words.title, words.reason, words.since, words.taken);
-    if (!words.others.isEmpty()) {
-        words.spoken += u' ' + words.others + u'.';
+    words.spoken = tr("%1: %2, %3. %4. %5 Since %6.", "urgency, name, day, title, reason, since")
+                       .arg(words.urgencyName, words.name, words.day, words.title, words.reason, words.since);
+    for (const auto& sentence : {words.taken, words.others, words.overdue}) {
+        words.spoken += sentence.isEmpty() ? QString() : u' ' + sentence + u'.';
     }
     if (!reach.isEmpty()) {
         words.spoken += u' ' + reach;

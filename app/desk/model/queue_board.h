@@ -31,7 +31,7 @@ struct QueueRow {
     Q_PROPERTY(QString more MEMBER more)        ///< "and 2 more" that are less urgent; empty: none
     Q_PROPERTY(QString since MEMBER since)
     Q_PROPERTY(QString waiting MEMBER waiting)
-    Q_PROPERTY(QString taken MEMBER taken)      ///< "Taken by …", or that nobody has
+    Q_PROPERTY(QString taken MEMBER taken)      ///< who was at it last and who has it, or that nobody has; without what `overdue` says
     Q_PROPERTY(bool isTaken MEMBER isTaken)
     Q_PROPERTY(bool isMine MEMBER isMine)       ///< taken by the person at the desk
     Q_PROPERTY(QString overdue MEMBER overdue)  ///< nobody is on it for too long; empty: no

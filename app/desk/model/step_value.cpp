@@ -20,7 +20,7 @@ QString written(double value, int decimals)
 
 QString StepValue::text() const
 {
-    return written(m_value, m_decimals);
+    return !m_lowest.isEmpty() && m_value <= m_from ? m_lowest : written(m_value, m_decimals);
 }
 
 QString StepValue::range() const
@@ -45,7 +45,9 @@ void StepValue::take(const QString& text)
     if (!read) {
         value = QLocale::c().toDouble(text.trimmed(), &read);
     }
-    if (read && std::isfinite(value)) {
+    if (!m_lowest.isEmpty() && (text.trimmed().isEmpty() || text.trimmed() == m_lowest)) {
+        offer(m_from);
+    } else if (read && std::isfinite(value)) {
         offer(value);
     } else {
         Q_EMIT changed();

@@ -17,6 +17,7 @@ class StepValue : public QObject {
     Q_PROPERTY(double to MEMBER m_to NOTIFY changed FINAL)
     Q_PROPERTY(double step MEMBER m_step NOTIFY changed FINAL)
     Q_PROPERTY(int decimals MEMBER m_decimals NOTIFY changed FINAL)
+    Q_PROPERTY(QString lowest MEMBER m_lowest NOTIFY changed FINAL)  ///< what stands there instead of `from`, which is not said then; empty: the number
     Q_PROPERTY(QString text READ text NOTIFY changed FINAL)
     Q_PROPERTY(QString range READ range NOTIFY changed FINAL)  ///< "14 to 32"
 
@@ -26,7 +27,7 @@ public:
     QString text() const;
     QString range() const;
 
-    /// Takes typed text: `moved` with the number inside the range, or `changed` to show the old one
+    /// Takes typed text (none is `from`, where that is not said): `moved` with the number inside the range, or `changed` to show the old one
     /// again if it is no number.
     Q_INVOKABLE void take(const QString& text);
     Q_INVOKABLE void up();
@@ -44,6 +45,7 @@ private:
     double m_to = 100;
     double m_step = 1;
     int m_decimals = 0;
+    QString m_lowest;
 };
 
 }  // namespace ebbline::deskapp

@@ -39,49 +39,13 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
     connect(&workplace, &Workplace::changed, this, &TreatmentEditor::refreshPatients);
     connect(&workplace, &Workplace::openChanged, this, [this] {
         if (!m_workplace.isOpen()) {
-            m_treatment = m_last = {};
-            m_before.clear();
-            m_after.clear();
-            m_plan.reset();
-            m_book.load({});
-            m_weight.clear();
-            m_otherwise.clear();
-            m_when = When::unsaid;
-            m_day.clear();
-            m_time.clear();
+            forget();
+            m_aside.clear();
             m_patientSearch.clear();
-            select(0);
             m_patients.setRows({});
             refresh();
         }
     });
-}
-
-void TreatmentEditor::open()
-{
-    const auto draft = m_workplace.desk().draft();
-    m_fromDraft = draft.has_value();
-    m_treatment = draft ? *draft : m_workplace.desk().blankTreatment({});
-    m_book.load(m_treatment.placements);
-    m_last = treatment();
-    openWhen();
-    m_before.clear();
-    m_after.clear();
-    m_plan = m_workplace.desk().plan(m_treatment.course);
-    showNumbers();
-    select(static_cast<int>(m_book.placements().size()));
-    m_kept.clear();
-    setStep(m_treatment.patient.isNull() ? 0 : 1);
-    refreshPatients();
-    refresh();
-}
-
-void TreatmentEditor::startOver()
-{
-    if (m_workplace.settle(m_workplace.desk().discardDraft())) {
-        forgetWhen();
-        open();
-    }
 }
 
 void TreatmentEditor::setStep(int step)
@@ -89,6 +53,7 @@ void TreatmentEditor::setStep(int step)
     const int next = std::clamp(step, 0, 3);
     if (next != m_step) {
         m_step = next;
+        m_history.endTyping();
         if (m_step == 3) {
             renewAt();
             Q_EMIT changed();
@@ -119,32 +84,15 @@ void TreatmentEditor::refresh()
     }
     m_placementRows.setRows(placementRows(m_book.placements()));
     m_baselineRows.setRows(baselineRows(m_treatment.baseline));
+    m_begun.setRows(begunRows());
     Q_EMIT changed();
-}
-
-void TreatmentEditor::touched()
-{
-    if (auto now = treatment(); now != m_last) {
-        m_before.push_back(std::exchange(m_last, std::move(now)));
-        if (m_before.size() > mostSteps) {
-            m_before.erase(m_before.begin());
-        }
-        m_after.clear();
-    }
-    keep();
-}
-
-void TreatmentEditor::keep()
-{
-    const auto kept = m_workplace.desk().keepDraft(treatment());
-    m_kept = kept ? tr("Draft kept on this computer, %1").arg(clockText(m_workplace.now())) : errorText(kept.error());
-    refresh();
 }
 
 void TreatmentEditor::refreshPatients()
 {
     if (m_workplace.isOpen()) {
         m_patients.setRows(patientRows(m_workplace.desk().patients(), m_patientSearch));
+        m_begun.setRows(begunRows());
     }
 }
 
@@ -170,21 +118,6 @@ QString TreatmentEditor::patientName() const
 QString TreatmentEditor::when() const
 {
     return m_workplace.isOpen() ? whenText(m_treatment.at, m_workplace.now()) : QString();
-}
-
-void TreatmentEditor::choosePatient(const QString& key)
-{
-    const auto patient = patientFromKey(key);
-    if (!patient.isNull()) {
-        treat(patient);
-    }
-}
-
-/// Apart from what can be undone: turning back a line turns no treatment over to somebody else.
-void TreatmentEditor::treat(const recovery::PatientId& patient)
-{
-    m_treatment.patient = m_last.patient = patient;
-    keep();
 }
 
 QString TreatmentEditor::begunOf(const QString& field) const
@@ -250,11 +183,11 @@ const recovery::Placement& TreatmentEditor::current() const
                                                                                  : blankPlacement;
 }
 
-void TreatmentEditor::changeCurrent(const recovery::Placement& placement)
+void TreatmentEditor::changeCurrent(const recovery::Placement& placement, TypedField field)
 {
     if (m_selected > 0 && placement != current()) {
         m_book.change(m_selected, placement);
-        touched();
+        touched(field);
     }
 }
 
@@ -313,11 +246,6 @@ void TreatmentEditor::removeSelected()
 void TreatmentEditor::duplicateSelected()
 {
     placed(m_book.duplicate(m_selected));
-}
-
-void TreatmentEditor::mirrorSelected()
-{
-    placed(m_book.mirror(m_selected));
 }
 
 void TreatmentEditor::mirrorAll()
@@ -389,8 +317,7 @@ void TreatmentEditor::save()
     }
     const auto treatment = this->treatment();
     if (m_workplace.mayDo(records::Task::treat) && m_workplace.settle(m_workplace.desk().recordTreatment(treatment))) {
-        m_workplace.settle(m_workplace.desk().discardDraft());
-        forgetWhen();
+        recordedHere(treatment.patient);
         Q_EMIT recorded(keyOf(treatment.course));
     }
 }

@@ -1,11 +1,14 @@
 #pragma once
 /// \file
 /// Writing down a treatment: whose it is, what was placed where, what was injected, what was said
-/// and agreed. Kept durably at every change, so that a power cut costs nothing.
+/// and agreed. Kept durably at every change, so that a power cut costs nothing. Each patient has a draft of her own: what
+/// was written of one never stands under another's name.
 
 #include "app/desk/model/dose_words.h"
 #include "app/desk/model/placement_book.h"
 #include "app/desk/model/row_list.h"
+#include "app/desk/model/treatment_history.h"
+#include "app/desk/model/treatment_row_types.h"
 #include "app/desk/model/workplace.h"
 #include "app/face/face_paint.h"
 #include "core/exchange/gs1.h"
@@ -14,65 +17,9 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
+
 namespace ebbline::deskapp {
-
-struct PatientRow {
-    Q_GADGET
-    QML_VALUE_TYPE(patientRow)
-    Q_PROPERTY(QString key MEMBER key)
-    Q_PROPERTY(QString name MEMBER name)
-    Q_PROPERTY(QString phone MEMBER phone)
-
-public:
-    QString key;
-    QString name;
-    QString phone;
-    bool operator==(const PatientRow&) const = default;
-};
-
-struct PlacementRow {
-    Q_GADGET
-    QML_VALUE_TYPE(placementRow)
-    Q_PROPERTY(int number MEMBER number)
-    Q_PROPERTY(QString side MEMBER side)
-    Q_PROPERTY(bool isLeft MEMBER isLeft)
-    Q_PROPERTY(QString zone MEMBER zone)
-    Q_PROPERTY(QString ending MEMBER ending)
-    Q_PROPERTY(QString thread MEMBER thread)
-    Q_PROPERTY(QString lot MEMBER lot)
-    Q_PROPERTY(QString volume MEMBER volume)
-    Q_PROPERTY(QString caution MEMBER caution)  ///< empty if nothing asks for care
-    Q_PROPERTY(QString spoken MEMBER spoken)
-
-public:
-    int number = 0;
-    QString side;
-    bool isLeft = true;
-    QString zone;
-    QString ending;
-    QString thread;
-    QString lot;
-    QString volume;
-    QString caution;
-    QString spoken;
-    bool operator==(const PlacementRow&) const = default;
-};
-
-struct BaselineRow {
-    Q_GADGET
-    QML_VALUE_TYPE(baselineRow)
-    Q_PROPERTY(int symptom MEMBER symptom)
-    Q_PROPERTY(QString name MEMBER name)
-    Q_PROPERTY(int left MEMBER left)    ///< score points; -1: not scored
-    Q_PROPERTY(int right MEMBER right)
-
-public:
-    int symptom = 1;
-    QString name;
-    int left = -1;
-    int right = -1;
-    bool operator==(const BaselineRow&) const = default;
-};
 
 class TreatmentEditor : public QObject {
     Q_OBJECT
@@ -81,6 +28,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int step READ step WRITE setStep NOTIFY stepChanged FINAL)  ///< 0 patient .. 3 check
     Q_PROPERTY(QStringList steps READ steps NOTIFY stepChanged FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* patients READ patients CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* begun READ begun CONSTANT FINAL)  ///< whose treatments are begun and not recorded
     Q_PROPERTY(QString patientSearch READ patientSearch WRITE setPatientSearch NOTIFY changed FINAL)
     Q_PROPERTY(QString patientKey READ patientKey NOTIFY changed FINAL)
     Q_PROPERTY(QString patientName READ patientName NOTIFY changed FINAL)
@@ -104,6 +52,8 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QStringList packReadings READ packReadings NOTIFY changed FINAL) ///< to choose from, where that code can mean several
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
+    Q_PROPERTY(QString solutionSaid READ solutionSaid NOTIFY changed FINAL)   ///< that a thread's epinephrine changed the solution; empty: it did not
+    Q_PROPERTY(QString mirrorSaid READ mirrorSaid NOTIFY changed FINAL)       ///< why the last mirroring drew nothing; empty: it drew
     // The selected placement.
     Q_PROPERTY(int side READ side WRITE setSide NOTIFY changed FINAL)            ///< recovery::Side
     Q_PROPERTY(int zone READ zone WRITE setZone NOTIFY changed FINAL)            ///< recovery::Zone
@@ -111,6 +61,14 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int material READ material WRITE setMaterial NOTIFY changed FINAL)
     Q_PROPERTY(int form READ form WRITE setForm NOTIFY changed FINAL)
     Q_PROPERTY(int gauge READ gauge WRITE setGauge NOTIFY changed FINAL)         ///< G
+    Q_PROPERTY(QStringList instrumentNames READ instrumentNames NOTIFY changed FINAL)
+    Q_PROPERTY(int instrument READ instrument WRITE setInstrument NOTIFY changed FINAL)  ///< 0 not said, else recovery::Instrument
+    /// Of needle or cannula; 0: not said.
+    Q_PROPERTY(int instrumentLengthMm READ instrumentLengthMm WRITE setInstrumentLengthMm NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList epinephrineNames READ epinephrineNames NOTIFY changed FINAL)
+    Q_PROPERTY(int epinephrine READ epinephrine WRITE setEpinephrine NOTIFY changed FINAL)  ///< 0 not said, else recovery::EpinephrineAt
+    /// The same of all threads at once; -1: they differ.
+    Q_PROPERTY(int epinephrineOfAll READ epinephrineOfAll WRITE setEpinephrineOfAll NOTIFY changed FINAL)
     Q_PROPERTY(int lengthMm READ lengthMm WRITE setLengthMm NOTIFY changed FINAL)
     Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY changed FINAL)
     Q_PROPERTY(QString expiry READ expiry WRITE setExpiry NOTIFY changed FINAL)  ///< ISO date or empty
@@ -167,14 +125,17 @@ class TreatmentEditor : public QObject {
 public:
     explicit TreatmentEditor(Workplace& workplace, QObject* parent = nullptr);
 
-    /// Takes up the kept draft, or starts blank.
+    /// Takes up the draft that was in hand last, or starts blank. What was done to it before can be undone still, until the desk locks.
     void open();
+    /// Whether there is something to come back to: a patient is chosen, or something is written.
+    bool isBegun() const;
     void refresh();
 
     int step() const { return m_step; }
     void setStep(int step);
     QStringList steps() const;
     RowList* patients() { return &m_patients; }
+    RowList* begun() { return &m_begun; }
     QString patientSearch() const { return m_patientSearch; }
     void setPatientSearch(const QString& text);
     QString patientKey() const { return keyOf(m_treatment.patient); }
@@ -197,10 +158,12 @@ public:
     bool isPlanned() const { return m_plan.has_value(); }
     QList<face::Track> planTracks() const;
     QString planText() const;
+    QString mirrorSaid() const { return m_mirrorSaid; }
+    QString solutionSaid() const { return m_solutionSaid; }
     QString packProblem() const { return m_packProblem; }
     QStringList packReadings() const;
-    bool canUndo() const { return !m_before.empty(); }
-    bool canRedo() const { return !m_after.empty(); }
+    bool canUndo() const { return m_history.canUndo(); }
+    bool canRedo() const { return m_history.canRedo(); }
     RowList* baseline() { return &m_baselineRows; }
     QStringList missing() const;
     QString kept() const { return m_kept; }
@@ -219,6 +182,17 @@ public:
     void setForm(int form);
     int gauge() const { return current().gauge; }
     void setGauge(int gauge);
+    QStringList instrumentNames() const;
+    int instrument() const;
+    void setInstrument(int instrument);
+    int instrumentLengthMm() const { return current().instrumentLengthMm.value_or(0); }
+    void setInstrumentLengthMm(int length);
+    QStringList epinephrineNames() const;
+    int epinephrine() const;
+    /// Of a plain solution it makes one with epinephrine, where there was some.
+    void setEpinephrine(int at);
+    int epinephrineOfAll() const;
+    void setEpinephrineOfAll(int at);
     int lengthMm() const { return current().lengthMm; }
     void setLengthMm(int length);
     QString lot() const { return QString::fromStdString(current().lot); }
@@ -240,6 +214,7 @@ public:
     void setPlacedBy(int index);
 
     int drug() const { return static_cast<int>(m_treatment.anaesthetic.drug); }
+    /// Plain: no thread had epinephrine of it.
     void setDrug(int drug);
     QStringList zoneNames() const;
     QStringList endingNames() const;
@@ -286,7 +261,9 @@ public:
     Q_INVOKABLE void takeNow();
     /// The day and time that stand there are right, though they are of another day.
     Q_INVOKABLE void confirmWhen();
+    /// Takes up the patient's own draft, or a blank one. What was written while nobody was chosen becomes hers, unless she has a draft.
     Q_INVOKABLE void choosePatient(const QString& key);
+    Q_INVOKABLE void takeUpBegun(const QString& key);  ///< of begun()
     /// What was begun of a new patient, "name" or "phone"; kept at every letter, gone once registered.
     Q_INVOKABLE QString begunOf(const QString& field) const;
     Q_INVOKABLE void keepOf(const QString& field, const QString& text);
@@ -299,16 +276,17 @@ public:
     Q_INVOKABLE void choose(int number);
     Q_INVOKABLE void removeSelected();
     Q_INVOKABLE void duplicateSelected();
+    /// The thread that lies there already is chosen instead, and mirrorSaid() says so.
     Q_INVOKABLE void mirrorSelected();
     Q_INVOKABLE void mirrorAll();
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     Q_INVOKABLE void setBaseline(int symptom, int side, int points);  ///< -1 clears
-    Q_INVOKABLE void startOver();
+    Q_INVOKABLE void startOver();  ///< blank, for the same patient; can be undone
     /// What is drawn now is the plan; it stays as it is while the treatment is changed.
     Q_INVOKABLE void keepAsPlan();
     Q_INVOKABLE void dropPlan();
-    /// The code on a pack, scanned or typed: its lot and expiry go to the chosen thread, and to those drawn next.
+    /// The code on a pack, scanned or typed: its product, lot and expiry go to the chosen thread, and to those drawn next.
     /// \returns false and says why in packProblem().
     Q_INVOKABLE bool takePackCode(const QString& text);
     /// `index` of packReadings(): what the pack says.
@@ -323,24 +301,36 @@ Q_SIGNALS:
 
 private:
     const recovery::Placement& current() const;
-    void changeCurrent(const recovery::Placement& placement);
+    void changeCurrent(const recovery::Placement& placement, TypedField field = TypedField::none);
+    void takeDrug(recovery::Drug drug);
+    void placeEpinephrine(std::size_t first, std::size_t end, int at);
     void takePack(const exchange::PackCode& code);
     void forgetPack();
-    /// What a code said was said of the thread that was selected then.
+    /// What a code or a mirroring said was said of the thread that was selected then.
     void select(int number);
     void placed(int number);
-    void touched();
+    void touched(TypedField field = TypedField::none);
     void keep();
+    bool isEmpty() const;
+    bool isBlank() const;  ///< nothing is written, and no plan waits for it
+    void takeUp(const recovery::PatientId& patient);
+    void layAside();
     void treat(const recovery::PatientId& patient);
-    enum class When : std::uint8_t { unsaid, said, confirmed };
-    void takeAt(const clock::Moment& at, When when);
+    void handTo(const recovery::PatientId& patient);
+    void adoptFormer();
+    void forget();
+    void recordedHere(const recovery::PatientId& patient);
+    QList<RowList::Row> begunRows() const;
+    static QString unreadText(const Error& why);
+    static QString whenPlace(const recovery::PatientId& patient);
+    void takeAt(const clock::Moment& at, WhenSaid when);
     void takeTyped();
     void openWhen();
     void forgetWhen();
     void showAt();
     /// While nobody has said otherwise, a treatment of today is of this moment.
     void renewAt();
-    void restore(const recovery::Treatment& treatment);
+    void restore(const TreatmentHistory::Step& step);
     void refreshPatients();
     /// The numbers as they are typed, from those of the treatment.
     void showNumbers();
@@ -348,14 +338,21 @@ private:
     Workplace& m_workplace;
     recovery::Treatment m_treatment;
     PlacementBook m_book;
-    static constexpr std::size_t mostSteps = 200;
-    recovery::Treatment m_last;                 ///< as it was after the last change
-    std::vector<recovery::Treatment> m_before;  ///< to undo, oldest first
-    std::vector<recovery::Treatment> m_after;
+    TreatmentHistory m_history;
+    /// What was in hand before, while the desk stays open.
+    struct Aside {
+        TreatmentHistory history;
+        bool unkept = false;  ///< it stands here alone
+    };
+    std::map<recovery::PatientId, Aside> m_aside;
+    QString m_unread;         ///< why the draft cannot be read; while that is so nothing is kept over it
+    bool m_unkept = false;
     std::optional<recovery::Treatment> m_plan;
+    QString m_mirrorSaid;
+    QString m_solutionSaid;
     QString m_packProblem;
     std::vector<exchange::PackCode> m_packReadings;
-    When m_when = When::unsaid;
+    WhenSaid m_when = WhenSaid::no;
     QString m_day;
     QString m_time;
     int m_step = 0;
@@ -368,6 +365,7 @@ private:
     QString m_kept;
     DoseWords m_dose;
     RowList m_patients;
+    RowList m_begun;
     RowList m_placementRows;
     RowList m_baselineRows;
 };

@@ -151,14 +151,17 @@ void TreatmentEditor::setLot(const QString& lot)
 {
     auto placement = current();
     placement.lot = lot.toStdString();
-    changeCurrent(placement);
+    if (placement.lot != current().lot) {
+        placement.article.reset();  // it was that of the pack with the other lot
+    }
+    changeCurrent(placement, TypedField::lot);
 }
 
 void TreatmentEditor::setExpiry(const QString& date)
 {
     auto placement = current();
     placement.expiry = date.trimmed().isEmpty() ? std::nullopt : std::optional(date.trimmed().toStdString());
-    changeCurrent(placement);
+    changeCurrent(placement, TypedField::expiry);
 }
 
 QString TreatmentEditor::expiryProblem() const
@@ -185,13 +188,20 @@ void TreatmentEditor::setTrackMl(double volume)
 
 void TreatmentEditor::setDrug(int drug)
 {
-    auto& given = m_treatment.anaesthetic;
     const auto next = within(drug, recovery::Drug::lidocaine, recovery::Drug::lidocaineWithEpinephrine);
-    if (next != given.drug) {
-        given.drug = next;
-        given.epinephrineOneIn = next == recovery::Drug::lidocaineWithEpinephrine ? 200'000 : 0;
-        touched();
+    if (next == m_treatment.anaesthetic.drug) {
+        return;
     }
+    takeDrug(next);
+    // The later word holds: of a solution without, no thread had any. That is said of none: chosen by mistake, it would stay as a statement.
+    for (std::size_t i = 0; next == recovery::Drug::lidocaine && i < m_book.placements().size(); ++i) {
+        auto placement = m_book.placements()[i];
+        if (placement.epinephrineAt && *placement.epinephrineAt != recovery::EpinephrineAt::nowhere) {
+            placement.epinephrineAt.reset();
+            m_book.change(static_cast<int>(i) + 1, placement);
+        }
+    }
+    touched();
 }
 
 int TreatmentEditor::percentIndex() const
@@ -283,7 +293,7 @@ void TreatmentEditor::setWeight(const QString& text)
     m_weight = text;
     // A weight outside 30..300 kg stays in, so that core refuses it and no number is shown.
     m_treatment.weightKg = numberOf(text);
-    touched();
+    touched(TypedField::weight);
 }
 
 void TreatmentEditor::setOtherwise(const QString& text)
@@ -294,7 +304,7 @@ void TreatmentEditor::setOtherwise(const QString& text)
     m_otherwise = text;
     const auto milligrams = numberOf(text);
     m_treatment.otherwiseMg = milligrams && isAmount(*milligrams) ? milligrams : std::nullopt;
-    touched();
+    touched(TypedField::otherwise);
 }
 
 QString TreatmentEditor::otherwiseProblem() const
@@ -340,7 +350,7 @@ void TreatmentEditor::setNote(const QString& note)
 {
     if (note.toStdString() != m_treatment.note) {
         m_treatment.note = note.toStdString();
-        touched();
+        touched(TypedField::note);
     }
 }
 

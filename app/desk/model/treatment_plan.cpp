@@ -1,34 +1,30 @@
-// Undo over the whole record, the plan kept beside what is done, and the code on a pack.
+// The plan kept beside what is done, the twin on the other side, and the code on a pack.
 
 #include "app/desk/model/treatment_editor.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/plan_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_rows.h"
 
 #include <QDate>
-#include <QLocale>
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 namespace ebbline::deskapp {
 
 namespace {
 
-constexpr double moved = 6;  ///< units of the chart's frame: less is a hand that shakes
-
-double apart(const recovery::ChartPoint& a, const recovery::ChartPoint& b)
-{
-    return std::hypot(a.x - b.x, a.y - b.y);
-}
-
 /// The thread with what the code says; what it does not say stays.
 recovery::Placement withPack(recovery::Placement placement, const exchange::PackCode& code)
 {
     if (code.lot) {
+        // A lot is one product's: what was known of another one says nothing of it.
         placement.lot = *code.lot;
+        placement.article = code.article;
+    } else if (code.article && !placement.lot.empty()) {
+        placement.article = code.article;
     }
     if (code.expiry) {
         const QDate day(static_cast<int>(code.expiry->year()), static_cast<int>(static_cast<unsigned>(code.expiry->month())),
@@ -39,41 +35,6 @@ recovery::Placement withPack(recovery::Placement placement, const exchange::Pack
 }
 
 }  // namespace
-
-void TreatmentEditor::restore(const recovery::Treatment& treatment)
-{
-    // Whose it is and when it was are chosen apart and stay.
-    const auto patient = m_treatment.patient;
-    const auto at = m_treatment.at;
-    m_treatment = treatment;
-    m_treatment.patient = patient;
-    m_treatment.at = at;
-    m_book.load(m_treatment.placements);
-    showNumbers();
-    select(std::min(m_selected, static_cast<int>(m_book.placements().size())));
-    m_last = this->treatment();
-    touched();
-}
-
-void TreatmentEditor::undo()
-{
-    if (canUndo()) {
-        m_after.push_back(m_last);
-        const auto former = m_before.back();
-        m_before.pop_back();
-        restore(former);
-    }
-}
-
-void TreatmentEditor::redo()
-{
-    if (canRedo()) {
-        m_before.push_back(m_last);
-        const auto next = m_after.back();
-        m_after.pop_back();
-        restore(next);
-    }
-}
 
 void TreatmentEditor::keepAsPlan()
 {
@@ -98,36 +59,26 @@ QList<face::Track> TreatmentEditor::planTracks() const
 
 QString TreatmentEditor::planText() const
 {
-    if (!m_plan) {
-        return {};
+    return m_plan ? planSentence(m_plan->placements, m_book.placements()) : QString();
+}
+
+void TreatmentEditor::mirrorSelected()
+{
+    const int there = m_book.twinOf(m_selected);
+    if (there < 1) {
+        placed(m_book.mirror(m_selected));
+        return;
     }
-    const auto& planned = m_plan->placements;
-    const auto& done = m_book.placements();
-    QStringList changed;
-    for (std::size_t i = 0; i < std::min(planned.size(), done.size()); ++i) {
-        const bool elsewhere = planned[i].view != done[i].view || apart(planned[i].entry, done[i].entry) > moved || apart(planned[i].end, done[i].end) > moved;
-        auto thread = done[i];
-        thread.view = planned[i].view;
-        thread.entry = planned[i].entry;
-        thread.end = planned[i].end;
-        thread.anaestheticMl = planned[i].anaestheticMl;
-        if (elsewhere || thread != planned[i]) {
-            changed << charts::digits(static_cast<int>(i) + 1);
-        }
-    }
-    auto text = tr("Planned: %1. Now: %2.", "threads, threads")
-                    .arg(charts::digits(static_cast<int>(planned.size())), charts::digits(static_cast<int>(done.size())));
-    if (!changed.isEmpty()) {
-        text += QLatin1Char(' ') + tr("Otherwise than planned: %1.", "numbers of threads").arg(QLocale().createSeparatedList(changed));
-    } else if (planned.size() == done.size()) {
-        text += QLatin1Char(' ') + tr("As planned.");
-    }
-    return text;
+    select(there);
+    m_view = current().view;
+    m_mirrorSaid = tr("Nothing was drawn: thread %1 lies there already. It is chosen now.", "its number").arg(charts::digits(there));
+    Q_EMIT changed();
 }
 
 void TreatmentEditor::select(int number)
 {
     m_selected = number;
+    m_history.endTyping();
     forgetPack();
 }
 
@@ -135,6 +86,8 @@ void TreatmentEditor::forgetPack()
 {
     m_packProblem.clear();
     m_packReadings.clear();
+    m_mirrorSaid.clear();
+    m_solutionSaid.clear();
 }
 
 void TreatmentEditor::takePack(const exchange::PackCode& code)

@@ -38,7 +38,7 @@ void TreatmentEditor::setRedoneReason(const QString& reason)
     auto placement = current();
     if (placement.redone) {
         placement.redone->reason = reason.toStdString();
-        changeCurrent(placement);
+        changeCurrent(placement, TypedField::redoneReason);
     }
 }
 

@@ -3,6 +3,7 @@
 #include "app/charts/curve_words.h"
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/dose_words.h"
+#include "app/desk/model/plan_words.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/words.h"
 #include "app/face/placement_hint.h"
@@ -35,9 +36,46 @@ QString threadText(const recovery::Placement& placement)
              charts::digits(placement.lengthMm));
 }
 
+QString instrumentName(recovery::Instrument instrument)
+{
+    return instrument == recovery::Instrument::bluntCannula ? Treatment::tr("Blunt cannula") : Treatment::tr("Sharp needle");
+}
+
+QString instrumentText(const recovery::Placement& placement)
+{
+    const auto kind = placement.instrument ? instrumentName(*placement.instrument) : QString();
+    if (!placement.instrumentLengthMm) {
+        return kind;
+    }
+    const auto length = charts::digits(*placement.instrumentLengthMm);
+    return placement.instrument ? Treatment::tr("%1, %2 mm", "needle or cannula, its length").arg(kind, length)
+                                : Treatment::tr("Needle or cannula of %1 mm").arg(length);
+}
+
+QString epinephrineText(const recovery::Placement& placement)
+{
+    if (!placement.epinephrineAt) {
+        return {};
+    }
+    switch (*placement.epinephrineAt) {
+    case recovery::EpinephrineAt::nowhere:
+        return Treatment::tr("no epinephrine");
+    case recovery::EpinephrineAt::entryPoint:
+        return Treatment::tr("epinephrine at the entry point");
+    case recovery::EpinephrineAt::track:
+        return Treatment::tr("epinephrine along the track");
+    case recovery::EpinephrineAt::both:
+        return Treatment::tr("epinephrine at entry point and along the track");
+    }
+    return {};
+}
+
 QString lotText(const recovery::Placement& placement)
 {
-    const auto lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
+    auto lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
+    if (placement.article) {
+        lot = Treatment::tr("%1, product %2", "lot, number of the product as on the pack").arg(lot, leftToRight(*placement.article));
+    }
     return placement.expiry ? Treatment::tr("%1, expiry %2", "lot, date as on the pack").arg(lot, leftToRight(*placement.expiry)) : lot;
 }
 
@@ -113,6 +151,9 @@ QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::L
     for (const auto& [label, value] : careFacts(treatment)) {
         lines << Treatment::tr("%1: %2", "label, value").arg(label, value);
     }
+    if (const auto plan = planLines(treatment); !plan.isEmpty()) {
+        lines << Treatment::tr("%1: %2", "label, value").arg(Treatment::tr("The plan"), plan.first()) << plan.mid(1);
+    }
     if (!treatment.note.empty()) {
         lines << QString::fromStdString(treatment.note);
     }
@@ -166,6 +207,11 @@ QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements)
     return tracks;
 }
 
+QString givenText(const PlacementRow& row)
+{
+    return row.epinephrine.isEmpty() ? row.volume : row.volume + QStringLiteral(" · ") + row.epinephrine;
+}
+
 QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placements)
 {
     QList<RowList::Row> rows;
@@ -179,13 +225,16 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
         row.ending = endingName(placement.ending);
         row.thread = threadText(placement);
         row.lot = lotText(placement);
-        if (const auto redone = redoneText(placement); !redone.isEmpty()) {
-            row.lot += QStringLiteral(" · ") + redone;
+        for (const auto& [cell, more] : {std::pair(&row.thread, instrumentText(placement)), std::pair(&row.lot, redoneText(placement))}) {
+            if (!more.isEmpty()) {
+                *cell += QStringLiteral(" · ") + more;
+            }
         }
         row.volume = Treatment::tr("%1 mL").arg(QLocale().toString(placement.anaestheticMl, 'f', 1));
+        row.epinephrine = epinephrineText(placement);
         row.caution = cautionText(placement);
         row.spoken = Treatment::tr("Thread %1: %2, %3. %4. %5, %6, %7. %8", "number, side, zone, ending, thread, lot, volume, caution")
-                         .arg(charts::digits(number), row.side, row.zone, row.ending, row.thread, row.lot, row.volume, row.caution);
+                         .arg(charts::digits(number), row.side, row.zone, row.ending, row.thread, row.lot, givenText(row), row.caution);
         rows.append({QString::number(number), {}, QVariant::fromValue(row)});
     }
     return rows;

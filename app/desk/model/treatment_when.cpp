@@ -14,8 +14,6 @@ namespace {
 /// leaves room for one that was written on paper first.
 constexpr int daysUnasked = 7;
 
-const QString whenPlace = QStringLiteral("treatment/when");
-
 int daysAgo(const clock::Moment& at, const clock::Moment& now)
 {
     return static_cast<int>((now.day() - at.day()).count());
@@ -23,17 +21,22 @@ int daysAgo(const clock::Moment& at, const clock::Moment& now)
 
 }  // namespace
 
+QString TreatmentEditor::whenPlace(const recovery::PatientId& patient)
+{
+    return QStringLiteral("treatment/when/") + (patient.isNull() ? QStringLiteral("nobody") : keyOf(patient));
+}
+
 void TreatmentEditor::openWhen()
 {
-    const auto kept = m_fromDraft ? begunWords(m_workplace, whenPlace) : QString();
-    m_when = kept == QLatin1String("confirmed") ? When::confirmed : kept == QLatin1String("said") ? When::said : When::unsaid;
+    const auto kept = begunWords(m_workplace, whenPlace(m_treatment.patient));
+    m_when = kept == QLatin1String("confirmed") ? WhenSaid::confirmed : kept == QLatin1String("said") ? WhenSaid::said : WhenSaid::no;
     showAt();
 }
 
 void TreatmentEditor::forgetWhen()
 {
-    keepBegun(m_workplace, whenPlace, {});
-    m_when = When::unsaid;
+    keepBegun(m_workplace, whenPlace(m_treatment.patient), {});
+    m_when = WhenSaid::no;
 }
 
 void TreatmentEditor::showAt()
@@ -42,19 +45,21 @@ void TreatmentEditor::showAt()
     m_time = timeField(m_treatment.at.minuteOfDay());
 }
 
-void TreatmentEditor::takeAt(const clock::Moment& at, When when)
+void TreatmentEditor::takeAt(const clock::Moment& at, WhenSaid when)
 {
     m_when = when;
-    m_treatment.at = m_last.at = at;
-    keepBegun(m_workplace, whenPlace,
-              when == When::confirmed ? QStringLiteral("confirmed") : when == When::said ? QStringLiteral("said") : QString());
+    m_treatment.at = at;
+    m_history.setAt(at);
+    keepBegun(m_workplace, whenPlace(m_treatment.patient),
+              when == WhenSaid::confirmed ? QStringLiteral("confirmed") : when == WhenSaid::said ? QStringLiteral("said") : QString());
 }
 
 void TreatmentEditor::renewAt()
 {
     // What was typed and is no day, or no time, stays to be mended.
-    if (m_workplace.isOpen() && m_when == When::unsaid && dayFrom(m_day) && minuteFrom(m_time) && daysAgo(m_treatment.at, m_workplace.now()) == 0) {
-        m_treatment.at = m_last.at = m_workplace.now();
+    if (m_workplace.isOpen() && m_when == WhenSaid::no && dayFrom(m_day) && minuteFrom(m_time) && daysAgo(m_treatment.at, m_workplace.now()) == 0) {
+        m_treatment.at = m_workplace.now();
+        m_history.setAt(m_treatment.at);
         showAt();
     }
 }
@@ -62,7 +67,7 @@ void TreatmentEditor::renewAt()
 void TreatmentEditor::takeNow()
 {
     if (m_workplace.isOpen()) {
-        takeAt(m_workplace.now(), When::unsaid);
+        takeAt(m_workplace.now(), WhenSaid::no);
         showAt();
         keep();
     }
@@ -71,7 +76,7 @@ void TreatmentEditor::takeNow()
 void TreatmentEditor::confirmWhen()
 {
     if (m_workplace.isOpen() && whenProblem().isEmpty()) {
-        takeAt(m_treatment.at, When::confirmed);
+        takeAt(m_treatment.at, WhenSaid::confirmed);
         keep();
     }
 }
@@ -81,7 +86,7 @@ void TreatmentEditor::takeTyped()
     const auto day = dayFrom(m_day);
     const auto minute = minuteFrom(m_time);
     if (m_workplace.isOpen() && day && minute) {
-        takeAt(m_workplace.zone().moment(m_workplace.zone().instantOf(*day, std::chrono::minutes(*minute))), When::said);
+        takeAt(m_workplace.zone().moment(m_workplace.zone().instantOf(*day, std::chrono::minutes(*minute))), WhenSaid::said);
         keep();
     } else {
         Q_EMIT changed();
@@ -120,11 +125,11 @@ QString TreatmentEditor::whenProblem() const
 
 QString TreatmentEditor::whenQuestion() const
 {
-    if (!m_workplace.isOpen() || m_when == When::confirmed || !whenProblem().isEmpty()) {
+    if (!m_workplace.isOpen() || m_when == WhenSaid::confirmed || !whenProblem().isEmpty()) {
         return {};
     }
     const int days = daysAgo(m_treatment.at, m_workplace.now());
-    if (m_when == When::unsaid && days != 0) {
+    if (m_when == WhenSaid::no && days != 0) {
         return tr("This record was begun on %1. Say when the treatment was.").arg(dateText(m_treatment.at));
     }
     return days > daysUnasked ? tr("The treatment was %Ln day(s) ago. Say whether that is right.", nullptr, days) : QString();

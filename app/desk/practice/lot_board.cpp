@@ -19,6 +19,8 @@ LotBoard::LotBoard(Workplace& workplace, PracticeBoard& practice, QObject* paren
     : QObject(parent), m_workplace(workplace), m_practice(practice)
 {
     connect(&practice, &PracticeBoard::figuresChanged, this, &LotBoard::refresh);
+    // A number may be corrected while the list is called through.
+    connect(&workplace, &Workplace::changed, this, &LotBoard::refresh);
     connect(&workplace, &Workplace::openChanged, this, [this] {
         m_search.clear();
         m_chosen.clear();
@@ -33,23 +35,35 @@ void LotBoard::refresh()
     QList<RowList::Row> calls;
     m_says.clear();
     const auto* figures = m_workplace.isOpen() ? m_practice.known() : nullptr;
-    const auto key = QString::fromStdString(learning::lotKey(m_search.toStdString()));
+    m_chosenLot.clear();
+    const auto sought = QString::fromStdString(learning::lotKey(m_search.toStdString()));
     for (const auto& lot : figures != nullptr ? figures->lots : std::vector<learning::LotTrace>()) {
-        const auto name = QString::fromStdString(lot.key);
-        if (name != m_chosen && !name.contains(key)) {
+        LotRow row;
+        row.key = QString::fromStdString(lot.share.group);
+        if (row.key != m_chosen && !row.key.contains(sought)) {
             continue;
         }
-        LotRow row;
-        row.lot = name;
+        const auto name = QString::fromStdString(lot.key);
+        row.lot = lot.article.empty() ? tr("%1, product not known", "lot").arg(name)
+                                      : tr("%1, product %2", "lot, number of the product").arg(name, leftToRight(lot.article));
         row.courses = Practice::tr("%Ln course(s)", nullptr, static_cast<int>(lot.courses.size()));
         row.outcomes = tr("%1 complicated, %2 not known yet")
                            .arg(charts::digits(static_cast<int>(lot.share.complicated)), charts::digits(static_cast<int>(lot.share.unknown)));
         row.spoken = QStringList{row.lot, row.courses, row.outcomes}.join(QStringLiteral(", "));
-        lots.append({name, {}, QVariant::fromValue(row)});
-        if (name != m_chosen) {
+        lots.append({row.key, {}, QVariant::fromValue(row)});
+        if (row.key != m_chosen) {
             continue;
         }
-        m_says = tr("Lot %1 went to %2.", "lot, courses").arg(name, row.courses);
+        m_chosenLot = row.lot;
+        m_tracedLot = lot.key;
+        m_tracedArticle = lot.article;
+        m_says = tr("Lot %1 went to %2.", "lot, courses").arg(row.lot, row.courses);
+        const auto unsure = lot.article.empty() ? 0 : std::ranges::count_if(lot.courses, [](const auto& course) { return course.article.empty(); });
+        if (unsure > 0) {
+            m_says += QLatin1Char(' ')
+                      + tr("Product not known: %1 of them. It may be this one, so they stand here too.", "a number of courses")
+                            .arg(charts::digits(static_cast<int>(unsure)));
+        }
         // Newest first: whoever was treated last is still within her course.
         for (auto course = lot.courses.rbegin(); course != lot.courses.rend(); ++course) {
             CallRow call;
@@ -61,7 +75,12 @@ void LotBoard::refresh()
             }
             call.treated = dateText(course->treated);
             call.treatedAt = QString::fromStdString(clock::toIso8601(course->treated));
+            call.written = QString::fromStdString(course->printed);
+            call.article = QString::fromStdString(course->article);
             call.printed = leftToRight(course->printed);
+            if (course->article.empty() && !lot.article.empty()) {
+                call.printed = tr("%1, product not known", "lot").arg(call.printed);
+            }
             call.outcome = !course->complicated ? tr("Outcome not known") : *course->complicated ? tr("Complicated") : tr("Uncomplicated");
             call.spoken = QStringList{call.name, call.phone, call.treated, call.printed, call.outcome}.join(QStringLiteral(", "));
             calls.append({call.course, {}, QVariant::fromValue(call)});
@@ -80,9 +99,9 @@ void LotBoard::setSearch(const QString& text)
     }
 }
 
-void LotBoard::choose(const QString& lot)
+void LotBoard::choose(const QString& key)
 {
-    m_chosen = lot == m_chosen ? QString() : lot;
+    m_chosen = key == m_chosen ? QString() : key;
     m_outcome.clear();
     refresh();
 }
@@ -90,7 +109,7 @@ void LotBoard::choose(const QString& lot)
 Paper LotBoard::callList() const
 {
     Paper paper;
-    paper.title = tr("Call list for lot %1").arg(m_chosen);
+    paper.title = tr("Call list for lot %1").arg(m_chosenLot);
     const auto clinic = m_workplace.isOpen() ? m_workplace.desk().clinic() : std::nullopt;
     paper.stamp = tr("%1 · %2", "clinic, when").arg(clinic ? QString::fromStdString(clinic->contacts.clinicName) : QString(), stampText(m_workplace.now()));
     PaperPart part;
@@ -112,11 +131,11 @@ bool LotBoard::write(const QString& path)
     Done written;
     if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
         exchange::CsvWriter table;
-        table.row({"lot", "patient", "phone", "treated", "printed", "outcome"});
+        table.row({"lot", "patient", "phone", "treated", "printed", "outcome", "lot_article", "article"});
         for (const auto& row : m_calls.rows()) {
             const auto call = row.value.value<CallRow>();
-            table.row({cellOf(m_chosen), cellOf(call.name), cellOf(call.phone), cellOf(call.treatedAt), cellOf(call.printed),
-                       cellOf(call.outcome)});
+            table.row({cellOf(QString::fromStdString(m_tracedLot)), cellOf(call.name), cellOf(call.phone), cellOf(call.treatedAt),
+                       cellOf(call.written), cellOf(call.outcome), cellOf(QString::fromStdString(m_tracedArticle)), cellOf(call.article)});
         }
         const auto text = QByteArray::fromStdString(std::move(table).take());
         QSaveFile file(path);

@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// Where a lot went: every patient who received it, with the number to call. However a lot was written
+/// Where a lot of a product went: every patient who received it, with the number to call. However a lot was written
 /// down, it is found; a lot is no cause, and nothing here says so.
 
 #include "app/desk/model/row_list.h"
@@ -12,12 +12,14 @@ namespace ebbline::deskapp {
 struct LotRow {
     Q_GADGET
     QML_VALUE_TYPE(lotRow)
-    Q_PROPERTY(QString lot MEMBER lot)
+    Q_PROPERTY(QString key MEMBER key)  ///< of lot and product
+    Q_PROPERTY(QString lot MEMBER lot)  ///< with its product, or that it is not known
     Q_PROPERTY(QString courses MEMBER courses)
     Q_PROPERTY(QString outcomes MEMBER outcomes)
     Q_PROPERTY(QString spoken MEMBER spoken)
 
 public:
+    QString key;
     QString lot;
     QString courses;
     QString outcomes;
@@ -42,7 +44,9 @@ public:
     QString phone;
     QString treated;
     QString treatedAt;  ///< the same as files have it: ISO 8601 with its offset
-    QString printed;
+    QString printed;    ///< with a word where the product is not known and may be the one of the list
+    QString written;    ///< the lot alone, as files have it
+    QString article;    ///< the product as her record says it; empty: not known
     QString outcome;
     QString spoken;
     bool operator==(const CallRow&) const = default;
@@ -55,7 +59,7 @@ class LotBoard : public QObject {
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* lots READ lots CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* calls READ calls CONSTANT FINAL)
-    Q_PROPERTY(QString chosen READ chosen NOTIFY changed FINAL)  ///< empty: none
+    Q_PROPERTY(QString chosen READ chosen NOTIFY changed FINAL)  ///< key of a row; empty: none
     Q_PROPERTY(QString says READ says NOTIFY changed FINAL)
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
 
@@ -68,7 +72,7 @@ public:
     RowList* lots() { return &m_lots; }
     RowList* calls() { return &m_calls; }
     QString chosen() const { return m_chosen; }
-    Q_INVOKABLE void choose(const QString& lot);
+    Q_INVOKABLE void choose(const QString& key);
     QString says() const { return m_says; }
     QString outcome() const { return m_outcome; }
     /// The call list of the chosen lot.
@@ -87,6 +91,9 @@ private:
     RowList m_calls;
     QString m_search;
     QString m_chosen;
+    QString m_chosenLot;      ///< its name, as shown
+    std::string m_tracedLot;
+    std::string m_tracedArticle;
     QString m_says;
     QString m_outcome;
 };

@@ -218,7 +218,8 @@ void PracticeBoard::show()
                 m_shown = comparisonFigures(*m_comparison, m_way);
             } else if (groupsOfWay().size() < 2) {
                 m_shown = {lackingFigure(QStringLiteral("comparison"), wayName(m_way),
-                                         tr("Not enough to say: a comparison needs two groups, and all courses belong to one."))};
+                                         groupsOfWay().empty() ? tr("Not enough to say: a comparison needs two groups, and no course says to which it belongs.")
+                                                              : tr("Not enough to say: a comparison needs two groups, and all courses that can be told apart belong to one."))};
             }
             break;
         case OverTime:

@@ -125,7 +125,7 @@ QString wayCaution(learning::Way way)
     case learning::Way::gauge:
         return Practice::tr("Stronger threads need a lower gauge: what differs may be the thread.");
     case learning::Way::epinephrine:
-        return Practice::tr("Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.");
+        return Practice::tr("Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart. Courses whose threads do not all say where they had it, as those of an older program, are not counted.");
     case learning::Way::area:
         return Practice::tr("Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.");
     case learning::Way::threads:

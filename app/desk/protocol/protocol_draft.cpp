@@ -2,6 +2,7 @@
 
 #include "app/desk/protocol/protocol_editor.h"
 
+#include "app/desk/model/words.h"
 #include "core/rehearsal/grounds.h"
 #include "core/triggers/statistic.h"
 
@@ -51,6 +52,11 @@ void ProtocolEditor::open(const std::string& name)
     m_outcome.clear();
     m_draft = asInUse();
     const auto kept = m_workplace.desk().protocolDraft();
+    m_unread.reset();
+    if (!kept && kept.error().reason != Reason::notFound) {
+        m_unread = kept.error();
+        sayUnread(kept.error());
+    }
     if (kept && kept->name == name) {
         m_draft = {kept->carePlan, kept->thresholds, kept->band, {}};
         const bool same = kept->band == m_inUse.band && sameStatistics(kept->thresholds, m_inUse.thresholds);
@@ -102,9 +108,16 @@ triggers::Protocol ProtocolEditor::protocol() const
     return protocol;
 }
 
+void ProtocolEditor::sayUnread(const Error& why)
+{
+    Q_EMIT m_workplace.failed(tr("A draft that is kept cannot be read. It stays as it is: what you change now is not kept. %1", "the reason").arg(errorText(why)));
+}
+
 void ProtocolEditor::keep()
 {
-    if (const auto kept = m_workplace.desk().keepProtocolDraft(protocol()); !kept) {
+    if (m_unread) {
+        sayUnread(*m_unread);
+    } else if (const auto kept = m_workplace.desk().keepProtocolDraft(protocol()); !kept) {
         m_workplace.settle(kept);
     }
     refresh();

@@ -203,6 +203,7 @@ private:
     void drop();
     triggers::Protocol protocol() const;
     void keep();
+    void sayUnread(const Error& why);
 
     Workplace& m_workplace;
     QThreadPool m_pool;
@@ -211,6 +212,7 @@ private:
     int m_step = 0;
     triggers::Protocol m_inUse;
     Draft m_draft;
+    std::optional<Error> m_unread;  ///< why the draft that is kept cannot be read; while that is so nothing is kept over it
     std::vector<Draft> m_before;
     std::vector<Draft> m_after;
     std::string m_chosen;

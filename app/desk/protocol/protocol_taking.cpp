@@ -223,6 +223,9 @@ QString ProtocolTaking::draftText() const
         return {};
     }
     const auto kept = m_workplace.desk().protocolDraft();
+    if (!kept && kept.error().reason != Reason::notFound) {
+        return tr("A draft is there already, and cannot be read. It stays as it is: this one is not kept.");
+    }
     const bool waits = kept && kept->name == inUse()->name
                        && !(kept->carePlan == inUse()->carePlan && kept->thresholds == inUse()->thresholds && kept->band == inUse()->band);
     return waits ? tr("A draft is there already. This one takes its place; \"Undo\" on the next page brings it back.") : QString();

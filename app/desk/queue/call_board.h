@@ -11,6 +11,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace ebbline::deskapp {
@@ -25,7 +26,8 @@ class CallBoard : public QObject {
     Q_PROPERTY(QString language READ language NOTIFY changed FINAL)
     Q_PROPERTY(QStringList reasons READ reasons NOTIFY changed FINAL)
     Q_PROPERTY(QStringList script READ script NOTIFY changed FINAL)
-    Q_PROPERTY(QString others READ others NOTIFY changed FINAL)  ///< somebody else has taken it; empty: no
+    Q_PROPERTY(QString others READ others NOTIFY changed FINAL)  ///< what somebody else did last; empty: nobody else was the last
+    Q_PROPERTY(QString arrived READ arrived NOTIFY changed FINAL)  ///< what came since the call was begun, and is open; empty: nothing
     Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
     Q_PROPERTY(bool asksVisit READ asksVisit NOTIFY changed FINAL)            ///< for the new day of the visit
     Q_PROPERTY(QString visitAgreed READ visitAgreed NOTIFY changed FINAL)     ///< so far
@@ -49,6 +51,8 @@ public:
     QStringList reasons() const { return m_reasons; }
     QStringList script() const { return m_script; }
     QString others() const { return m_others; }
+    /// Said only: the call is noted on what it was begun about.
+    QString arrived() const { return m_arrived; }
     bool isLinked() const { return m_linked; }
     bool asksVisit() const { return m_asksVisit; }
     QString visitAgreed() const;
@@ -64,11 +68,14 @@ public:
     QString note() const { return m_note; }
     void setNote(const QString& note);
 
-    Q_INVOKABLE void start(const QString& course);
+    /// With the key of an open finding the call is noted on that one alone, without it on all that are open.
+    Q_INVOKABLE void start(const QString& course, const QString& only = {});
     Q_INVOKABLE void leave();
-    /// Writes down that the patient was called, with the note, on every open finding.
+    /// Writes down that the patient was called, with the note, on what the call is about.
     Q_INVOKABLE void reached();
     Q_INVOKABLE void notReached();
+    /// She rang the clinic: of a call that is about no finding.
+    Q_INVOKABLE void sheRang();
     /// As start(), and asks at once for the new day of the visit where a phone goes by it. Notes nothing: that is for the button.
     /// With the key of an open finding the visit answers that one alone, without it all that are open.
     Q_INVOKABLE void startVisit(const QString& course, const QString& finding = {});
@@ -84,9 +91,13 @@ Q_SIGNALS:
     void noted(const ebbline::recovery::CourseId& course, const std::vector<ebbline::journal::OperationId>& acts, const QString& title);
 
 private:
+    /// Also while the panel stands: whoever is about to dial gets the number that was corrected just now.
+    void sayWho(const desk::CourseSummary& summary);
     void act(const std::vector<std::string>& findings, records::Act act, records::Outcome outcome, const QString& did);
+    void note(records::Contact contact, const QString& did);
     void settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did);
     void forgetVisit();
+    void tellOthers();
     std::optional<aftercare::Visit> visit() const;
     /// The first and the last day that it may be brought to.
     std::pair<clock::LocalDay, clock::LocalDay> visitDays() const;
@@ -94,7 +105,8 @@ private:
 
     Workplace& m_workplace;
     recovery::CourseId m_course;
-    std::vector<std::string> m_findings;  ///< open ones
+    std::vector<std::string> m_findings;  ///< that the call is about: open ones when it was begun
+    std::set<std::string> m_known;        ///< all that were open then
     std::vector<std::string> m_answered;  ///< those of them that a visit brought forward answers
     QString m_title;
     QString m_phone;
@@ -102,6 +114,7 @@ private:
     QStringList m_reasons;
     QStringList m_script;
     QString m_others;
+    QString m_arrived;
     QString m_note;
     bool m_linked = false;
     struct Opened {

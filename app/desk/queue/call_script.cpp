@@ -95,6 +95,9 @@ QStringList questionsOf(Worry worry)
 QStringList callScript(const std::vector<triage::Finding>& findings)
 {
     QStringList script;
+    if (findings.empty()) {
+        script << questionsOf(Worry::airway).first() << questionsOf(Worry::settling);
+    }
     for (const auto& finding : findings) {
         const auto worry = std::visit([](const auto& what) { return worryOf(what); }, finding.what);
         for (const auto& question : questionsOf(worry)) {

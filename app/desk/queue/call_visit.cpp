@@ -49,7 +49,9 @@ void CallBoard::broughtForward()
         return;
     }
     const auto did = tr("Visit brought forward: %1");
-    if (!m_opened) {
+    if (!m_opened && m_answered.empty()) {
+        note(records::Contact::visitBroughtForward, did);
+    } else if (!m_opened) {
         act(m_answered, records::Act::visitBroughtForward, records::Outcome::none, did);
     } else if (const auto asked = visit()) {
         settleNoted(m_workplace.desk().moveVisit(m_course, aftercare::momentOf(*asked, m_workplace.zone()), m_answered, m_note.trimmed().toStdString()),

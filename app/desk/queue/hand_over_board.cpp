@@ -5,9 +5,14 @@
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
+
+#include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace ebbline::deskapp {
 
@@ -21,7 +26,10 @@ constexpr auto lately = std::chrono::hours(24);
 
 HandOverBoard::HandOverBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace), m_printer(workplace)
 {
-    connect(&workplace, &Workplace::changed, this, &HandOverBoard::changed);
+    connect(&workplace, &Workplace::changed, this, [this] {
+        m_stale = true;
+        Q_EMIT changed();
+    });
     connect(&workplace, &Workplace::openChanged, this, [this] {
         m_paper = {};
         m_word = begunWords(m_workplace, begunName);
@@ -36,13 +44,28 @@ HandOverBoard::HandOverBoard(Workplace& workplace, QObject* parent) : QObject(pa
 
 void HandOverBoard::open()
 {
-    if (!m_workplace.isOpen()) {
-        return;
+    if (m_workplace.isOpen()) {
+        m_outcome.clear();
+        make();
+        Q_EMIT changed();
     }
+}
+
+const Paper& HandOverBoard::paper()
+{
+    if (m_stale && !m_paper.title.isEmpty() && m_workplace.isOpen()) {
+        make();
+    }
+    return m_paper;
+}
+
+/// \pre the desk is open
+void HandOverBoard::make()
+{
+    m_stale = false;
     auto& desk = m_workplace.desk();
     const auto now = m_workplace.now();
     const auto clinic = desk.clinic();
-    m_outcome.clear();
     m_paper = {};
     m_paper.title = tr("Hand-over");
     m_paper.stamp = tr("%1 · %2 · %3", "clinic, person, when")
@@ -67,15 +90,26 @@ void HandOverBoard::open()
                              why, stampText(row.since),
                              row.takenBy ? QString::fromStdString(*row.takenBy) : tr("nobody")});
     }
+    std::vector<std::pair<clock::Instant, QString>> noted;
+    const auto isRecent = [&now](clock::Instant at) { return at <= now.at && now.at - at < lately; };
     for (const auto& [id, course] : m_workplace.state().courses) {
         for (std::size_t i = 0; i < course.acts.size(); ++i) {
             const auto& act = course.acts[i];
-            if (act.at.at <= now.at && now.at - act.at.at < lately) {
+            if (isRecent(act.at.at)) {
                 const auto* back = course.takenBack(i);
-                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText, !m_workplace.state().couldDo(course, act))
-                                  + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by)));
+                noted.emplace_back(act.at.at, m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText, !m_workplace.state().couldDo(course, act))
+                                                  + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by))));
             }
         }
+        for (const auto& call : course.calls) {
+            if (isRecent(call.value.at.at)) {
+                noted.emplace_back(call.value.at.at, m_workplace.patientName(id) + QStringLiteral(": ") + callText(course, call, &stampText));
+            }
+        }
+    }
+    std::ranges::stable_sort(noted, {}, [](const auto& line) { return line.first; });
+    for (const auto& [at, text] : noted) {
+        done.lines << text;
     }
     if (waiting.rows.isEmpty()) {
         waiting.header.clear();
@@ -87,7 +121,6 @@ void HandOverBoard::open()
     }
     m_paper.parts.append(waiting);
     m_paper.parts.append(done);
-    Q_EMIT changed();
 }
 
 QString HandOverBoard::pinned() const
@@ -143,9 +176,10 @@ void HandOverBoard::takeDown()
 
 bool HandOverBoard::write(const QString& path)
 {
-    if (path.isEmpty() || m_paper.title.isEmpty()) {
+    if (path.isEmpty() || !isOpened()) {
         return false;
     }
+    make();
     const auto written = writePaper(m_paper, path, false, QGuiApplication::layoutDirection() == Qt::RightToLeft);
     m_outcome = written ? tr("Saved as %1. The file is not encrypted: keep it as you keep the patients' records.").arg(path) : errorText(written.error());
     Q_EMIT changed();
@@ -160,9 +194,11 @@ void HandOverBoard::saveAs()
 
 void HandOverBoard::print()
 {
-    if (m_paper.title.isEmpty()) {
+    if (!isOpened()) {
         return;
     }
+    make();
+    Q_EMIT changed();
     const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
     m_printer.print(
         m_paper.title, QPageSize::A4, [paper = m_paper, mirrored](const QSizeF& size) { return pagesOf(paper, size, mirrored); },
@@ -174,7 +210,11 @@ void HandOverBoard::print()
 
 void HandOverBoard::copy()
 {
-    QGuiApplication::clipboard()->setText(text());
+    if (!isOpened()) {
+        return;
+    }
+    make();
+    QGuiApplication::clipboard()->setText(m_paper.asText());
     m_outcome = tr("Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.");
     Q_EMIT changed();
 }

@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// The note for whoever takes over: everybody who waits, why, since when, what was done, and a word from who
-/// leaves. It is made from the queue of this moment; the word is in the clinic's journal, at every desk with its
+/// leaves. It is made from the queue of the moment at which it is read, and anew before it goes anywhere; the word is in the clinic's journal, at every desk with its
 /// author, until somebody takes it down.
 
 #include "app/desk/model/course_rows.h"
@@ -30,8 +30,8 @@ public:
     QString pinned() const;
     QString word() const { return m_word; }
     void setWord(const QString& word);
-    QString text() const { return m_paper.asText(); }
-    const Paper& paper() const { return m_paper; }
+    QString text() { return paper().asText(); }
+    const Paper& paper();
     QString outcome() const { return m_outcome; }
 
     /// Pins the word in the name of the person at the desk.
@@ -47,12 +47,15 @@ Q_SIGNALS:
     void changed();
 
 private:
+    void make();
+    bool isOpened() const { return m_workplace.isOpen() && !m_paper.title.isEmpty(); }
     /// What was pinned, each word with who and when.
     QString wordsUp(const Stamp& stamp) const;
 
     Workplace& m_workplace;
     PaperPrinter m_printer;
     Paper m_paper;
+    bool m_stale = false;  ///< something changed since it was made
     QString m_word;
     QString m_outcome;
 };

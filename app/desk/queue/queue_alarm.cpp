@@ -85,8 +85,8 @@ void QueueAlarm::take()
     std::set<std::string> urgent;
     bool fresh = false;
     for (const auto& row : m_queue.waiting()) {
-        if (!row.touched && !triage::isVisitOfLongAgo(row, m_workplace.now())) {
-            m_overdueAt.push_back(row.untouchedSince.at + triage::untouchedFor(row.urgency));
+        if (!triage::isVisitOfLongAgo(row, m_workplace.now())) {
+            m_overdueAt.push_back(row.overdueAt);
         }
         for (const auto& finding : row.findings) {
             if (finding.urgency <= recovery::Urgency::callNow) {

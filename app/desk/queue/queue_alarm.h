@@ -47,7 +47,7 @@ private:
     Workplace& m_workplace;
     QueueBoard& m_queue;
     notifications::Bells* m_bells;
-    std::vector<clock::Instant> m_overdueAt;  ///< of each row that nobody touched, when it has waited too long
+    std::vector<clock::Instant> m_overdueAt;  ///< of each row, when it has waited too long
     std::set<std::string> m_urgent;           ///< the findings to call about that were seen here
     bool m_known = false;                     ///< the queue was read since the desk was unlocked
     int m_told = 0;                           ///< how many overdue rows the last notice, or the unlocking, knew of

@@ -5,9 +5,11 @@
 #include "app/desk/model/curve_board.h"
 #include "app/desk/model/dose_words.h"
 #include "app/desk/model/follow_up_editor.h"
+#include "app/desk/model/plan_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
+#include "app/desk/queue/act_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -43,6 +45,7 @@ void addTreatment(SheetContent& sheet, const recovery::Treatment& treatment, con
             sheet.anaesthetic << line;
         }
     }
+    sheet.plan = planLines(treatment);
     sheet.note = QString::fromStdString(treatment.note);
     for (const auto& [label, value] : careFacts(treatment)) {
         sheet.facts.append({label, value});
@@ -114,6 +117,9 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
         }
     }
     sheet.findings = valuesOf<FindingRow>(findingRows(*view, &stampText));
+    if (view->state != nullptr) {
+        sheet.calls = callLines(*view, &stampText);
+    }
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
                           : Sheet::tr("%1 of %Ln reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
@@ -141,7 +147,7 @@ QString SheetContent::asText() const
     for (const auto& placement : placements) {
         lines << placement.spoken;
     }
-    lines << anaesthetic << note;
+    lines << plan << anaesthetic << note;
     for (const auto& curve : curves) {
         lines << curve.left.sentence << curve.right.sentence;
     }
@@ -152,7 +158,7 @@ QString SheetContent::asText() const
     for (const auto& finding : findings) {
         lines << finding.spoken;
     }
-    lines << adherence << entries << openQuestions;
+    lines << calls << adherence << entries << openQuestions;
     for (const auto& field : followUp) {
         lines << field.label + QStringLiteral(": ") + field.value;
     }

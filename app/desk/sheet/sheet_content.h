@@ -31,12 +31,14 @@ struct SheetContent {
     QList<face::Track> tracks;
     QList<PlacementRow> placements;
     QStringList anaesthetic;
+    QStringList plan;             ///< what was planned and what became of it; empty: no plan was kept
     QString note;
     QList<SheetCurves> curves;    ///< symptoms that have at least one score
     QList<charts::Event> events;
     QString bandLegend;
     QList<SheetPhotoPair> photos;  ///< empty unless they were asked for
     QList<FindingRow> findings;
+    QStringList calls;            ///< that were about no finding
     QString adherence;
     QString entries;              ///< how many, on how many days
     QStringList openQuestions;

@@ -3,6 +3,7 @@
 #include "app/charts/compose_chart.h"
 #include "app/charts/curve_words.h"
 #include "app/charts/event_line.h"
+#include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
@@ -93,11 +94,17 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     QList<QStringList> rows;
     for (const auto& placement : m_content.placements) {
         rows.append({charts::digits(placement.number), placement.side, placement.zone, placement.ending, placement.thread,
-                     placement.lot, placement.volume});
+                     placement.lot, givenText(placement)});
     }
     table({Sheet::tr("No."), Sheet::tr("Side"), Sheet::tr("Zone"), Sheet::tr("Ends"), Sheet::tr("Thread"), Sheet::tr("Lot, expiry"),
-           Sheet::tr("Volume")},
-          {0.05, 0.08, 0.14, 0.18, 0.26, 0.20, 0.09}, rows);
+           Sheet::tr("Anaesthetic")},
+          {0.05, 0.08, 0.13, 0.17, 0.25, 0.18, 0.14}, rows);
+    if (!m_content.plan.isEmpty()) {
+        heading(Sheet::tr("The plan"));
+        for (const auto& line : m_content.plan) {
+            paragraph(line, m_body);
+        }
+    }
     heading(Sheet::tr("Local anaesthetic"));
     paragraph(m_content.anaesthetic.join(QStringLiteral(" · ")), m_body);
     if (!m_content.note.isEmpty()) {
@@ -119,6 +126,9 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
         }
         table({Sheet::tr("Urgency"), Sheet::tr("Finding"), Sheet::tr("Raised"), Sheet::tr("Done")}, {0.15, 0.37, 0.15, 0.33},
               findings);
+    }
+    for (const auto& call : m_content.calls) {
+        paragraph(call, m_body);
     }
     heading(Sheet::tr("Open questions"));
     if (m_content.openQuestions.isEmpty()) {

@@ -83,7 +83,7 @@ QString reasonOf(const triggers::Finding& finding)
 {
     const QString what = symptomName(finding.symptom());
     const QString side = sideInSentence(finding.stream.side);
-    const bool overall = finding.stream.side == recovery::Side::none;
+    const bool overall = triggers::isOverall(finding);
     using enum triggers::Trigger;
     switch (finding.trigger) {
     case level:

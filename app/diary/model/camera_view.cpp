@@ -15,7 +15,10 @@ constexpr int everyFrame = 6;  // reading each one would only warm the phone
 CameraView::CameraView(QObject* parent) : QObject(parent)
 {
     m_session.setCamera(&m_camera);
-    connect(&m_camera, &QCamera::errorOccurred, this, [this] { tell(JoinBoard::Camera::broken); });
+    connect(&m_camera, &QCamera::errorOccurred, this, [this](QCamera::Error error) {
+        if (error != QCamera::NoError)
+            tell(JoinBoard::Camera::broken);
+    });
 }
 
 void CameraView::allow(bool may)
@@ -45,6 +48,7 @@ void CameraView::setSink(QVideoSink* sink)
     m_camera.setActive(false);  // never on without a picture of it on the page
     if (sink) {
         camera::askForCamera(this, [this](bool may) { allow(may); });
+        connect(sink, &QObject::destroyed, this, [this] { m_camera.setActive(false); });
         connect(sink, &QVideoSink::videoFrameChanged, this, [this](const QVideoFrame& frame) {
             if (m_board && ++m_frame % everyFrame == 0)
                 m_board->useFrame(frame.toImage());

@@ -6,6 +6,7 @@
 
 #include <QCamera>
 #include <QMediaCaptureSession>
+#include <QPointer>
 #include <QVideoSink>
 
 namespace ebbline::diaryapp {
@@ -14,13 +15,15 @@ class CameraView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVideoSink* sink READ sink WRITE setSink NOTIFY sinkChanged FINAL)
-    Q_PROPERTY(ebbline::diaryapp::JoinBoard* board MEMBER m_board FINAL)
+    Q_PROPERTY(ebbline::diaryapp::JoinBoard* board READ board WRITE setBoard FINAL)
 
 public:
     explicit CameraView(QObject* parent = nullptr);
 
     QVideoSink* sink() const { return m_sink; }
     void setSink(QVideoSink* sink);
+    JoinBoard* board() const { return m_board; }
+    void setBoard(JoinBoard* board) { m_board = board; }
     /// What the person answered when asked for the camera.
     void allow(bool may);
 
@@ -32,8 +35,8 @@ private:
 
     QCamera m_camera{this};
     QMediaCaptureSession m_session;
-    QVideoSink* m_sink = nullptr;
-    JoinBoard* m_board = nullptr;
+    QPointer<QVideoSink> m_sink;  ///< the page's: it may go first
+    QPointer<JoinBoard> m_board;
     int m_frame = 0;
 };
 

@@ -295,10 +295,8 @@ void EntryBoard::signsDone()
     warnOf(m_home.isOpen() ? m_home.diary().judged(m_entry) : std::vector<triage::Finding>{});
 }
 
-void EntryBoard::writeNote(const QString& text)
+QString EntryBoard::keptNote(const QString& text)
 {
-    if (text == note())
-        return;
     // Whole characters only: no cut inside a pair of surrogates, which is one character.
     QString kept = text;
     while (static_cast<std::size_t>(kept.toUtf8().size()) > recovery::Entry::maximumNote) {
@@ -306,6 +304,14 @@ void EntryBoard::writeNote(const QString& text)
         if (!kept.isEmpty() && kept.back().isHighSurrogate())
             kept.chop(1);
     }
+    return kept;
+}
+
+void EntryBoard::writeNote(const QString& text)
+{
+    if (text == note())
+        return;
+    const QString kept = keptNote(text);
     m_noteFull = kept.size() < text.size();
     m_entry.note = kept.toStdString();
     keep();

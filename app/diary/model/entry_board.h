@@ -123,6 +123,8 @@ public:
     Q_INVOKABLE void typeTemperature(const QString& text);
     /// Done typing: what is not a temperature is said.
     Q_INVOKABLE void writeTemperature(const QString& text);
+    /// The beginning of a note that there is room for.
+    Q_INVOKABLE static QString keptNote(const QString& text);
     Q_INVOKABLE void writeNote(const QString& text);
     /// Refused while the temperature is not one: it may be a fever. What the rest of it raises is judged and
     /// said all the same, and where it cannot be stored.

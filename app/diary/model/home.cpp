@@ -47,7 +47,7 @@ std::optional<crypto::Secret> Home::deviceSecret() const
 
 void Home::bindToDevice(bytes::View passphrase)
 {
-    if (m_secrets == nullptr || !m_secrets->isThere() || !hasRecoveryCode() || vault::isBoundToDevice(m_folder))
+    if (vault::isBoundToDevice(m_folder) || !hasKeyStore())
         return;
     // Nothing is bound to what was kept before, so what was lost may be made anew.
     Result<crypto::Secret> secret = m_secrets->fetch();
@@ -77,12 +77,22 @@ Done Home::create(bytes::View passphrase)
 
 Done Home::unlock(bytes::View passphrase)
 {
+    return open(passphrase, false);
+}
+
+Done Home::open(bytes::View passphrase, bool readFromPaper)
+{
     const Typed typed(passphrase);
     const auto secret = deviceSecret();
     auto diary = patient::Diary::unlock(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
-    bindToDevice(typed.view());
+    // What cannot be noted binds nothing either; the diary opens without.
+    if (readFromPaper)
+        (void)vault::noteCodeOnPaper(diary->vault(), m_folder);
+    // A half that the key store loses is a diary that is lost, but for the code on paper.
+    if (vault::isCodeOnPaper(diary->vault(), m_folder))
+        bindToDevice(typed.view());
     m_diary.emplace(std::move(*diary));
     Q_EMIT openChanged();
     return {};
@@ -117,7 +127,7 @@ Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
     if (const Done changed = vault::changePassphrase(m_folder, vault::Offered::recoveryCode(code), Typed(fresh).view(), m_meter.now(), m_clock.readings());
         !changed)
         return changed;
-    return unlock(fresh);
+    return open(fresh, true);
 }
 
 Result<vault::RecoveryCode> Home::renewRecoveryCode(bytes::View passphrase)
@@ -156,9 +166,15 @@ std::optional<records::Contacts> Home::contacts() const
 
 sync::Courier* Home::courier()
 {
-    if (!m_courier && m_diary)
-        if (const auto link = m_diary->link())
-            m_courier = courierTo(link->hub, link->hubKeyHash);
+    const auto link = m_diary ? m_diary->link() : std::nullopt;
+    if (!link)
+        return m_courier.get();
+    if (const std::pair named(link->hub, link->hubKeyHash); !m_courier || named != m_courierHub) {
+        if (m_courier)
+            Q_EMIT courierGoes();
+        m_courier = courierTo(named.first, named.second);
+        m_courierHub = named;
+    }
     return m_courier.get();
 }
 

@@ -13,6 +13,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <utility>
 
 namespace ebbline::diaryapp {
 
@@ -37,7 +38,7 @@ public:
     /// Whoever sets a passphrase or a code asks here first, so that the interface does not stand still while the
     /// cost is measured. Locking cancels what waits.
     controls::CostMeter& meter() { return m_meter; }
-    /// Once there is a recovery code, it also binds the passphrase to this device, where that has a key store.
+    /// Once the recovery code was read from its paper, it also binds the passphrase to this device, where that has a key store.
     /// \returns as vault::openDataKey(): Reason::refused if the key store lost its half or does not answer now.
     Done unlock(bytes::View passphrase);
     void lock();
@@ -47,12 +48,17 @@ public:
     Done prove(bytes::View passphrase) const;
     /// As vault::changePassphrase().
     Done changePassphrase(bytes::View old, bytes::View fresh);
-    /// Sets a new passphrase by the recovery code, not bound to the device any more, and opens the diary.
+    /// Sets a new passphrase by the recovery code and opens the diary, which binds it anew: whoever typed all of the code has it on paper.
     Done recover(const vault::RecoveryCode& code, bytes::View fresh);
     Result<vault::RecoveryCode> renewRecoveryCode(bytes::View passphrase);
     bool hasRecoveryCode() const { return vault::hasRecoveryCode(m_folder); }
+    /// As vault::noteCodeOnPaper(). \pre isOpen()
+    Done noteCodeOnPaper() { return vault::noteCodeOnPaper(m_diary->vault(), m_folder); }
+    /// There is a recovery code, of which nothing was ever read from paper. \pre isOpen()
+    bool isCodeUnread() { return hasRecoveryCode() && !vault::isCodeOnPaper(m_diary->vault(), m_folder); }
     /// The passphrase opens the diary only with what the key store of this device keeps.
     bool isBoundToDevice() const { return vault::isBoundToDevice(m_folder); }
+    bool hasKeyStore() const { return m_secrets != nullptr && m_secrets->isThere(); }
     /// The key store is that of a computer's session: the keyring, which may ask for a password of its own.
     bool isHalfWithSession() const { return m_secrets != nullptr && m_secrets->isOfSession(); }
     /// As patient::Diary::erase(); the diary is closed first. \returns also what a key store says that keeps the half of
@@ -69,7 +75,7 @@ public:
     /// Whom to call: from the open diary, or what stays readable while locked.
     std::optional<records::Contacts> contacts() const;
 
-    /// A courier to the hub of the clinic, or to a given one; empty if none can be made.
+    /// A courier to the hub of the clinic as the link names it now, or to a given one; empty if none can be made.
     sync::Courier* courier();
     std::unique_ptr<sync::Courier> courierTo(const std::string& base, const bytes::Array<32>& key) const;
 
@@ -79,6 +85,8 @@ public:
 Q_SIGNALS:
     void openChanged();
     void changed();
+    /// The link names another hub, or another key of it: who uses the courier lets it go.
+    void courierGoes();
 
 private:
     std::filesystem::path m_folder;
@@ -87,12 +95,15 @@ private:
     /// The half of a bound passphrase that the key store keeps; empty if it is not bound or not at hand.
     std::optional<crypto::Secret> deviceSecret() const;
     void bindToDevice(bytes::View passphrase);
+    /// As unlock(). `readFromPaper`: the recovery code was, just now.
+    Done open(bytes::View passphrase, bool readFromPaper);
 
     controls::CostMeter m_meter;
     CourierMaker m_maker;
     keystore::SecretKeeper* m_secrets;
     std::optional<patient::Diary> m_diary;
     std::unique_ptr<sync::Courier> m_courier;
+    std::pair<std::string, bytes::Array<32>> m_courierHub;  ///< what it was made from: address and key
 };
 
 }  // namespace ebbline::diaryapp

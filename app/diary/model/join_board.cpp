@@ -126,6 +126,8 @@ void JoinBoard::begin(const std::string& code, const std::string& hub)
 {
     if (!m_home.isOpen())
         return;
+    if (m_home.diary().joined())
+        return say(tr("This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again."));
     if (hub.empty() && pairing::typedCodeFromText(code))
         return say(tr("A typed code also needs the address under it."));
     m_way.close();  // what was asked for an earlier code

@@ -3,6 +3,7 @@
 /// Joining a clinic by its code: camera, picture, or typed.
 
 #include "app/diary/model/home.h"
+#include "core/patient/joining.h"
 #include "core/sync/enrolment_way.h"
 
 #include <QImage>

@@ -1,8 +1,15 @@
 #include "app/diary/model/keys_board.h"
 
 #include "app/controls/typed_secret.h"
+#include "app/diary/model/chosen_place.h"
 #include "app/diary/model/lock_board.h"
 #include "app/diary/model/words.h"
+
+#include <QBuffer>
+#include <QGuiApplication>
+#include <QPdfWriter>
+#include <QTextDocument>
+#include <QTextOption>
 
 #include <memory>
 
@@ -32,8 +39,8 @@ void KeysBoard::clear()
 
 void KeysBoard::forget()
 {
-    m_code.fill(QChar(0));
-    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_code})
+    m_code.forget();
+    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_askedProblem, &m_pageOutcome})
         text->clear();
     Q_EMIT changed();
 }
@@ -57,6 +64,17 @@ QString KeysBoard::phoneHalf() const
         return tr("Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.");
     return m_home.isBoundToDevice()
                ? tr("Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.")
+               : QString();
+}
+
+QString KeysBoard::codeUnread() const
+{
+    if (!m_home.isOpen() || m_code.isThere() || !m_home.isCodeUnread())
+        return {};
+    if (m_home.isBoundToDevice())
+        return tr("Your newest code was not read back from your paper. If it is not there, make a new one. If this device loses its half of the key, only that code opens the diary.");
+    return m_home.hasKeyStore()
+               ? tr("This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code.")
                : QString();
 }
 
@@ -101,7 +119,7 @@ void KeysBoard::renew(bytes::View passphrase)
 {
     const auto made = m_home.renewRecoveryCode(passphrase);
     if (made)
-        m_code = QString::fromStdString(made->text());
+        m_code.show(QString::fromStdString(made->text()));
     else
         m_codeProblem = errorText(made.error());
     Q_EMIT changed();
@@ -110,14 +128,76 @@ void KeysBoard::renew(bytes::View passphrase)
 void KeysBoard::sayCodeIsGone()
 {
     clear();
-    m_outcome = tr("The code is not shown any more. If it is not on your paper, make a new one.");
+    m_outcome = goneText();
     Q_EMIT changed();
 }
 
-void KeysBoard::hideCode()
+QString KeysBoard::goneText()
 {
+    return tr("The code is not shown any more. If it is not on your paper, make a new one.");
+}
+
+QString KeysBoard::askedText() const
+{
+    return isAsking() ? tr("From your paper: group %1 of %2").arg(digits(askedGroup()), digits(controls::CodeOnPaper::groups())) : QString();
+}
+
+void KeysBoard::askBack()
+{
+    if (!m_code.ask())
+        return;
+    m_pageOutcome.clear();
+    Q_EMIT changed();
+}
+
+void KeysBoard::showCode()
+{
+    m_code.showAgain();
+    m_askedProblem.clear();
+    Q_EMIT changed();
+}
+
+void KeysBoard::readBack(const QString& typed)
+{
+    if (!isAsking())
+        return;
+    if (!m_code.isOnPaper(typed)) {
+        m_askedProblem = tr("That is not this group. Look at your paper again. If it is not there, show the code once more.");
+        return Q_EMIT changed();
+    }
+    if (const Done noted = m_home.noteCodeOnPaper(); !noted) {
+        m_askedProblem = errorText(noted.error());
+        return Q_EMIT changed();
+    }
     clear();
     m_outcome = tr("Good. Keep the paper where only you find it.");
+    Q_EMIT changed();
+}
+
+void KeysBoard::savePage(const QUrl& file)
+{
+    if (!m_code.isThere() || isAsking())
+        return;
+    QByteArray page;
+    {
+        QBuffer out(&page);
+        out.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&out);
+        writer.setPageSize(QPageSize(QPageSize::A4));
+        writer.setPageMargins(QMarginsF(20, 20, 20, 20), QPageLayout::Millimeter);
+        QTextDocument document;
+        document.setDefaultFont(QGuiApplication::font());
+        QTextOption option;
+        option.setTextDirection(QGuiApplication::layoutDirection());
+        document.setDefaultTextOption(option);
+        document.setHtml(QStringLiteral("<h2>%1</h2><p>%2</p><p dir=\"ltr\"><big><b>%3</b></big></p>")
+                             .arg(tr("The recovery code of my diary").toHtmlEscaped(), tr("It opens the diary with a new passphrase. Keep it where only you find it.").toHtmlEscaped(), code()));
+        document.print(&writer);
+    }
+    m_pageOutcome = writeChosen(nameOfChosen(file), page)
+                        ? tr("Done. Print the page, then delete the file: whoever finds it can open your diary.")
+                        : tr("The file could not be written there. Choose another place.");
+    page.fill('\0');
     Q_EMIT changed();
 }
 

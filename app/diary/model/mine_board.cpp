@@ -51,6 +51,13 @@ MineBoard::MineBoard(Home& home, DiarySettings& settings, QObject* parent)
     connect(&home, &Home::changed, this, &MineBoard::changed);
 }
 
+QString MineBoard::again() const
+{
+    return m_home.isOpen() && m_home.diary().joined()
+               ? tr("Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.")
+               : QString();
+}
+
 void MineBoard::clear()
 {
     m_outcome.clear();

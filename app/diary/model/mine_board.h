@@ -13,6 +13,7 @@ class MineBoard : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString again READ again NOTIFY changed FINAL)          ///< the way to another treatment; empty: none is held yet
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)      ///< of taking along
     Q_PROPERTY(bool confirming READ isConfirming NOTIFY changed FINAL)  ///< of deletion
     Q_PROPERTY(QString loss READ loss NOTIFY changed FINAL)             ///< what would be lost, exactly
@@ -25,6 +26,7 @@ public:
 
     MineBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
 
+    QString again() const;
     QString outcome() const { return m_outcome; }
     bool isConfirming() const { return m_confirming; }
     QString loss() const;

@@ -104,7 +104,11 @@ void PhotoCamera::setSink(QVideoSink* sink)
     live(false);
     if (sink) {
         connect(sink, &QVideoSink::videoFrameChanged, this, &PhotoCamera::see);
-        connect(sink, &QObject::destroyed, this, [this] { m_sink = nullptr; });
+        connect(sink, &QObject::destroyed, this, [this] {
+            m_camera.setActive(false);
+            live(false);
+            Q_EMIT changed();
+        });
         start();
     }
     Q_EMIT sinkChanged();

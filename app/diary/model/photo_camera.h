@@ -59,7 +59,7 @@ private:
 
     QCamera m_camera;
     QMediaCaptureSession m_session;
-    QVideoSink* m_sink = nullptr;
+    QPointer<QVideoSink> m_sink;  ///< the page's: it may go first
     QPointer<PhotoBoard> m_board;
     bool m_live = false;
     bool m_mirrors = false;  ///< the device mirrors for its own screen

@@ -154,7 +154,7 @@ void ReminderBoard::putTryAway()
     Q_EMIT changed();
 }
 
-/// What is due comes again in half an hour.
+/// What rang last comes again in half an hour. What is older stays due: nobody asked to put that off.
 void ReminderBoard::putOff()
 {
     const clock::Instant later = m_home.clock().now() + putOffBy;
@@ -162,8 +162,9 @@ void ReminderBoard::putOff()
         (void)m_bells->book({later, false});
         return;
     }
-    for (const patient::ReminderView& view : m_home.diary().today().dueNow)
-        if (const Done put = m_home.diary().answerReminder(view.reminder.key, records::ReminderAnswer::later, later); !put)
+    const auto due = m_home.diary().today().dueNow;  // oldest first
+    for (const patient::ReminderView& view : due)
+        if (const Done put = patient::dueAt(view) < patient::dueAt(due.back()) ? Done{} : m_home.diary().answerReminder(view.reminder.key, records::ReminderAnswer::later, later); !put)
             Q_EMIT failed(errorText(put.error()));
     m_home.touch();
 }

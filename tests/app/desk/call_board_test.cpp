@@ -43,7 +43,7 @@ TEST_CASE("a call shows number and questions, and notes nothing before somebody 
     CHECK(call.language() == QLatin1String("Her diary is in English."));
     CHECK(call.script().size() >= 4);
     CHECK(call.script().size() <= 7);
-    CHECK(call.others().contains(QLatin1String("Ilan Osei took it")));
+    CHECK(call.others() == QLatin1String("Ilan Osei called and did not reach her, Today 14:05. Ask before you call twice."));
     call.leave();
     CHECK(open.program->workplace().state().operations == operations);
 
@@ -114,10 +114,11 @@ TEST_CASE("a row says who took it and when, and a colleague can take over", "[de
     auto row = open.row("Tomas Reyl");
     CHECK(row.isTaken);
     CHECK_FALSE(row.isMine);
-    CHECK(row.taken.contains(QLatin1String("Ilan Osei, Today")));
+    CHECK(row.taken.contains(QLatin1String("Ilan Osei called and did not reach her, Today")));
     open.program->queue()->take(row.key);
     row = open.row("Tomas Reyl");
     CHECK(row.isMine);
+    CHECK(row.taken.contains(QLatin1String("Taken by Dr Mara Lindqvist, Today")));
     open.program->queue()->setWhose(2);
     CHECK(open.program->queue()->rows()->rowCount() == 1);
     open.program->queue()->setWhose(1);
@@ -279,7 +280,7 @@ TEST_CASE("the plan stays as it was while marks change, and says what differs", 
     editor.move(1, {310, 190}, {252, 262});
     editor.draw({300, 190}, {230, 330});
     CHECK(editor.planTracks().size() == 2);
-    CHECK(editor.planText() == QLatin1String("Planned: 2. Now: 3. Otherwise than planned: 1."));
+    CHECK(editor.planText() == QLatin1String("Planned: 2. Placed: 3. Not in the plan: 3. Moved: 1."));
     open.program->openQueue();
     open.program->openTreatment();
     CHECK(editor.isPlanned());
@@ -298,6 +299,7 @@ TEST_CASE("a scanned pack gives lot and expiry to the thread, and nonsense gives
     editor.draw({296, 170}, {252, 262});
     CHECK(editor.takePackCode(QStringLiteral("(01)09506000134352(17)290630(10)TH-4417")));
     CHECK(editor.lot() == QLatin1String("TH-4417"));
+    CHECK(editor.treatment().placements.back().article == "09506000134352");
     CHECK(editor.expiry() == QLatin1String("2029-06-30"));
     CHECK_FALSE(editor.takePackCode(QStringLiteral("(01)09506000134353(17)300630(10)TH-9999")));
     CHECK(editor.lot() == QLatin1String("TH-4417"));

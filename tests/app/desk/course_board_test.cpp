@@ -1,7 +1,11 @@
 // One course over a real vault: opening, findings, curves and their table twin, messages.
+#include "app/desk/model/course_look.h"
+#include "core/exchange/tables.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
+
+#include <algorithm>
 
 using namespace ebbline;
 
@@ -279,4 +283,32 @@ TEST_CASE("a reason leads to the entry that raised it, from the queue and from t
     course.light(QStringLiteral("no such entry"));
     CHECK(course.lighted().isEmpty());
     CHECK(program->queue()->entryAt(99).isEmpty());
+}
+
+TEST_CASE("two entries about the same moment make a table of the course that is read again", "[desk][course][files]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& workplace = program->workplace();
+    const auto course = clinic.course("Tomas Reyl");
+    const auto before = exchange::readScores(deskapp::courseTable(workplace, course));
+    REQUIRE(before);
+    const auto& entries = workplace.state().courses.at(course).entries;
+    const auto scored = std::ranges::find_if(entries, [](const auto& each) { return !each.second.current().scores.empty(); });
+    REQUIRE(scored != entries.end());
+    auto second = scored->second.current();
+    second.id = recovery::EntryId{crypto::randomArray<16>()};
+    second.recordedAt.at += std::chrono::hours(1);
+    for (const auto& [stream, score] : scored->second.current().scores) {
+        second.scores.insert_or_assign(stream, *recovery::Score::of((score.points() + 1) % 11));
+    }
+    REQUIRE(workplace.desk().vault().append({records::EntryRecorded{second}}, workplace.now()));
+
+    const auto after = exchange::readScores(deskapp::courseTable(workplace, course));
+
+    REQUIRE(after);
+    CHECK(after->size() == before->size() + second.scores.size());
+    CHECK(std::ranges::count_if(*after, [&](const auto& row) {
+              return row.enteredAt.at == second.at.at + std::chrono::milliseconds(1);
+          }) == static_cast<std::ptrdiff_t>(second.scores.size()));
 }

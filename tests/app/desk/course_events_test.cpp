@@ -1,5 +1,8 @@
 // What the line under the time axis tells of a course, and what is said of it where the line is not seen.
 #include "app/desk/model/course_events.h"
+#include "app/desk/model/course_rows.h"
+#include "core/bytes/text.h"
+#include "core/crypto/crypto.h"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -124,4 +127,25 @@ TEST_CASE("the line is told day by day, in order of time", "[desk][events]")
 
     CHECK(eventsSentence(eventsOf(course)) == QLatin1String("Day 0: dressings off. Day 3: called."));
     CHECK(eventsSentence(eventsOf({})).isEmpty());
+}
+
+TEST_CASE("a fever that a phone under a decimal comma wrote down as shown is known as shown", "[desk][events]")
+{
+    triage::Finding fever;
+    fever.urgency = recovery::Urgency::nextWorkingDay;
+    fever.subject = "w/fever/none/00";
+    fever.what = warnings::Finding{"fever", fever.urgency, recovery::Side::none, {"temperature 38.2 C"}};
+    const auto keyOver = [&](const std::string& said) {
+        return fever.subject + "/" + std::string(recovery::word(fever.urgency)) + "/"
+               + bytes::toHex(bytes::View(crypto::hash256(bytes::viewOf(said))).first(8));
+    };
+    fever.key = keyOver("temperature 38.2 C\n");
+    auto course = treated();
+    records::WarningShown shown;
+    shown.urgency = fever.urgency;
+    shown.rule = keyOver("temperature 38,3 C\n");
+    course.warnings = {shown};
+    CHECK_FALSE(isShownByPhone(fever, course));
+    course.warnings.front().rule = keyOver("temperature 38,2 C\n");
+    CHECK(isShownByPhone(fever, course));
 }

@@ -91,6 +91,28 @@ TEST_CASE("what was given otherwise stands in the sum, and the lower limit says 
     CHECK(words.warning.contains(QLatin1String("14 mg")));
 }
 
+TEST_CASE("where not all of it had epinephrine, the lower limit says why it holds, and the epinephrine is at most so much", "[desk][dose]")
+{
+    auto treatment = given(20, 60);
+    recovery::Placement thread;
+    thread.anaestheticMl = 0.5;
+    thread.epinephrineAt = recovery::EpinephrineAt::both;
+    treatment.placements = {thread, thread};
+    const auto whole = doseWords(treatment);
+    CHECK(whole.given.contains(QLatin1String("210 mg lidocaine")));
+    CHECK(whole.given.endsWith(QStringLiteral(" · 105 µg epinephrine")));
+    CHECK(whole.maximum.contains(QLatin1String("At most 420 mg")));
+
+    treatment.placements[1].epinephrineAt = recovery::EpinephrineAt::entryPoint;
+    const auto words = doseWords(treatment);
+
+    CHECK(words.given.endsWith(QStringLiteral(" · at most 105 µg epinephrine")));
+    CHECK(words.source.contains(QLatin1String("plain, the lower one, as not all of it had epinephrine: 4.5 mg/kg")));
+    CHECK(words.maximum.contains(QLatin1String("At most 270 mg")));
+    treatment.anaesthetic.extraMl = 30;  // 310 mg of 270
+    CHECK(doseWords(treatment).warning.contains(QLatin1String("40 mg")));
+}
+
 TEST_CASE("what many tracks sum to is neither over nor more over because the sum rounds", "[desk][dose]")
 {
     const auto tracks = [](double ml, std::size_t count) {

@@ -62,6 +62,12 @@ TEST_CASE("a finding over all symptoms does not say that one usual score were sl
     auto high = found(triggers::Trigger::level, {{"score", 4}, {"usualHigh", 2}});
     std::get<triggers::Finding>(high.what).stream = {recovery::Symptom::tightness, recovery::Side::none};
     CHECK(findingReason(high) == QLatin1String("Day 6; among them Tightness with 4, usual up to 2."));
+    // One symptom that was scored without sides is that symptom alone.
+    std::get<triggers::Finding>(high.what).numbers["overall"] = 0;
+    CHECK(findingTitle(high) == QLatin1String("Tightness: above the usual range"));
+    CHECK(findingReason(high) == QLatin1String("4 on day 6; usual up to 2."));
+    std::get<triggers::Finding>(high.what).numbers["overall"] = 1;
+    CHECK(findingTitle(high) == QLatin1String("All symptoms together: above the usual range"));
 }
 
 TEST_CASE("a fold that stays says what its note rests on", "[desk][words]")

@@ -1,5 +1,6 @@
 // An open desk waits at its hub: what a phone sends is there at once, and a locked desk asks for nothing.
 #include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "core/sync/messages.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
@@ -53,6 +54,19 @@ public:
 
 private:
     Hub& m_hub;
+};
+
+/// Passes requests on to a courier that lives longer.
+class Passing final : public sync::Courier {
+public:
+    explicit Passing(sync::Courier& courier) : m_courier(courier) {}
+    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
+    {
+        m_courier.send(request, std::move(answer));
+    }
+
+private:
+    sync::Courier& m_courier;
 };
 
 struct OpenDesk {
@@ -192,10 +206,99 @@ TEST_CASE("what a newer program on a phone wrote cannot be shown, and the desk s
     it.phone.syncNow(it.hub.courier, [](const sync::Report&) {});
     it.program->hub()->syncNow();
     CHECK(it.says("Some of what arrived was written by a newer program and cannot be shown here. Update this desk. "
-                  "Until then call patients whose phone was updated."));
+                  "Until then call patients whose phone was updated. It is of: Petra Halden (1)."));
+    it.program->openCourse(deskapp::keyOf(it.course));
+    CHECK(it.program->course()->reach().contains(QLatin1String("1 thing in this course was written by a newer program and cannot be shown here.")));
     // It stands for as long as it is so, and not only until the program is opened anew.
     it.program->lock();
     CHECK_FALSE(it.says("newer program"));
     REQUIRE(it.program->workplace().unlock(bytes::viewOf(screens::DemoClinic::passphrase)));
     CHECK(it.says("newer program"));
+}
+
+TEST_CASE("the desk says when it last heard from its hub, and warns when that is long ago", "[desk][hub]")
+{
+    screens::DemoClinic clinic;
+    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
+    mailbox::Service service{*store, test::ClinicWorld::limits()};
+    test::LoopbackCourier courier{service, clinic.clock()};
+    auto program = clinic.freshProgram(QStringLiteral("en"),
+                                       [&](const desk::Desk::Hub&) { return std::make_unique<Passing>(courier); });
+    REQUIRE(program->workplace().create(bytes::viewOf(screens::DemoClinic::passphrase), test::cheap));
+    auto& desk = program->workplace().desk();
+    REQUIRE(desk.setHub("127.0.0.1:1", false, {}));
+    auto& hub = *program->hub();
+
+    // Nothing to ask for: the run goes well, and nothing was heard.
+    hub.syncNow();
+    CHECK(courier.requests == 0);
+    CHECK(hub.freshness() == QLatin1String("Not heard from the hub yet"));
+
+    REQUIRE(store->addClinic(desk.vault().clinicRoot().publicKey(), "Quay"));
+    desk.setPerson("Ilan Osei");
+    REQUIRE(desk.describeClinic({{"Quay", "+00 555 0100", "", "112"}, "Europe/Berlin", {"Ilan Osei"}}));
+    const auto patient = desk.registerPatient("Lea Fontaine", "", "en");
+    REQUIRE(patient);
+    auto treatment = desk.blankTreatment(*patient);
+    recovery::Placement placement;
+    placement.entry = {296, 170};
+    placement.end = {252, 262};
+    treatment.placements = {placement};
+    REQUIRE(desk.recordTreatment(treatment));
+    auto phone = *patient::Diary::create(clinic.folder().parent_path() / "phone", test::passphrase, test::cheap,
+                                         clinic.clock(), clinic.zone());
+    patient::Joining joining{phone, clinic.clock()};
+    program->openPairing(deskapp::keyOf(treatment.course));
+    program->pairing()->start();
+    REQUIRE(joining.start(program->pairing()->typedCode().toStdString(), "127.0.0.1:1"));
+    for (int i = 0; i < 4; ++i) {
+        joining.poll(courier, [] {});
+        program->pairing()->poll();
+    }
+    program->pairing()->confirm();
+    REQUIRE(program->pairing()->isLinked());
+
+    hub.syncNow();
+    CHECK(hub.freshness().startsWith(QLatin1String("Last heard from the hub: Today 14:05")));
+    CHECK_FALSE(hub.isStale());
+    CHECK(hub.trouble().toStdString() == "");
+
+    courier.offline = true;
+    clinic.clock().advance(std::chrono::hours(27));
+    hub.syncNow();
+    CHECK(hub.isStale());
+    CHECK(hub.freshness().startsWith(QLatin1String("Last heard from the hub: Yesterday 14:05")));
+    CHECK(hub.trouble().contains(QLatin1String("out of date")));
+    CHECK(hub.trouble().contains(QLatin1String("kept here and sent later")));
+}
+
+TEST_CASE("the way to the hub is made anew when any of what it is made from changes, and only then", "[desk][hub]")
+{
+    std::vector<desk::Desk::Hub> made;
+    screens::DemoClinic clinic;
+    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
+    mailbox::Service service{*store, test::ClinicWorld::limits()};
+    test::LoopbackCourier courier{service, clinic.clock()};
+    auto program = clinic.program(QStringLiteral("en"), [&](const desk::Desk::Hub& hub) {
+        made.push_back(hub);
+        return std::make_unique<Passing>(courier);
+    });
+    auto& desk = program->workplace().desk();
+    auto& hub = *program->hub();
+    bytes::Array<32> key{};
+    const auto isMadeFor = [&](const std::string& host, bool tls) {
+        const auto before = made.size();
+        REQUIRE(desk.setHub(host, tls, key));
+        REQUIRE(hub.courier() != nullptr);
+        REQUIRE(hub.courier() != nullptr);
+        return made.size() == before + 1 && made.back() == desk::Desk::Hub{host, tls, key};
+    };
+    CHECK(isMadeFor("hub.example", true));
+    key[0] = 7;  // the hub has another certificate
+    CHECK(isMadeFor("hub.example", true));
+    key[31] = 1;
+    CHECK(isMadeFor("hub.example", true));
+    CHECK(isMadeFor("hub.example", false));
+    CHECK(isMadeFor("other.example", false));
+    CHECK_FALSE(isMadeFor("other.example", false));
 }

@@ -1,51 +1,22 @@
-// Backup, check, recovery code and a new passphrase, as somebody at the desk asks for them.
+// Backup, check and a new passphrase, as somebody at the desk asks for them.
 #include "core/desk/traces.h"
 #include "core/vault/backup.h"
+#include "tests/app/desk/keeping.h"
 #include "tests/app/held_measure.h"
 #include "tests/core/desk/clinic_world.h"
-#include "tests/screens/demo_clinic.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
 #include <QCoreApplication>
 #include <QFile>
-#include <QTemporaryDir>
 
 #include <algorithm>
 #include <thread>
 
 using namespace ebbline;
-
-namespace {
-
-struct Keeping {
-    screens::DemoClinic clinic;
-    std::unique_ptr<app::DeskProgram> program = clinic.program(QStringLiteral("en"));
-    QTemporaryDir elsewhere;
-    QString words = QString::fromLatin1(screens::DemoClinic::passphrase);
-
-    Keeping()
-    {
-        program->openKeep();
-        REQUIRE(program->page() == app::DeskProgram::Page::keep);
-    }
-    deskapp::KeepBoard& board() { return *program->keep(); }
-    void wait()
-    {
-        REQUIRE(board().isBusy());
-        while (board().isBusy()) {
-            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
-        }
-    }
-    bool opens(const QString& passphrase)
-    {
-        program->lock();
-        const auto raw = passphrase.toStdString();
-        return program->workplace().unlock(bytes::viewOf(raw)).has_value();
-    }
-};
-
-}  // namespace
+using screens::Keeping;
 
 TEST_CASE("a backup is announced once it was opened and compared, and gives the same desk back", "[desk][keep]")
 {
@@ -224,57 +195,6 @@ TEST_CASE("a check says that all is whole, and which fault it found in a damaged
     CHECK(at.board().problem().contains(QLatin1String("fault")));
 }
 
-TEST_CASE("a recovery code is shown once, and is gone when the page is left", "[desk][keep]")
-{
-    Keeping at;
-    CHECK(at.board().codeState().contains(QLatin1String("no recovery code")));
-    at.board().makeCode(QStringLiteral("not the passphrase"));
-    at.wait();
-    CHECK(at.board().code().isEmpty());
-    CHECK_FALSE(at.board().problem().isEmpty());
-    at.clinic.clock().advance(std::chrono::minutes(1));
-    at.board().makeCode(at.words);
-    at.wait();
-    const auto code = at.board().code();
-    REQUIRE(vault::RecoveryCode::fromText(code.toStdString()));
-    CHECK_FALSE(at.board().codeState().contains(QLatin1String("no recovery code")));
-
-    at.program->openQueue();
-    at.program->openKeep();
-    CHECK(at.board().code().isEmpty());
-    const auto read = vault::RecoveryCode::fromText(code.toStdString());
-    CHECK(vault::openDataKey(at.clinic.folder(), vault::Offered::recoveryCode(*read), at.clinic.clock().readings()));
-}
-
-TEST_CASE("the recovery code sets a new passphrase at the door, and a wrong one says so", "[desk][keep]")
-{
-    Keeping at;
-    auto& door = *at.program->unlocking();
-    CHECK_FALSE(door.isCodeOffered());
-    at.board().makeCode(at.words);
-    at.wait();
-    const auto code = at.board().code();
-    at.program->lock();
-    REQUIRE(door.isCodeOffered());
-    door.useCode(true);
-    REQUIRE(door.isRecovering());
-
-    const auto fresh = QStringLiteral("lanterns over the harbour");
-    CHECK_FALSE(door.recover(code.left(20), fresh, fresh));
-    CHECK(door.problem().contains(QLatin1String("nine groups")));
-    CHECK_FALSE(door.recover(code, fresh, QStringLiteral("other")));
-    const auto other = QString::fromStdString(vault::RecoveryCode::random().text());
-    CHECK_FALSE(door.recover(other, fresh, fresh));
-    CHECK(door.problem().contains(QLatin1String("does not open")));
-    at.clinic.clock().advance(std::chrono::minutes(1));
-
-    CHECK(door.recover(code, fresh, fresh));
-    CHECK(at.program->isOpen());
-    CHECK_FALSE(at.opens(at.words));
-    at.clinic.clock().advance(std::chrono::minutes(1));
-    CHECK(at.opens(fresh));
-}
-
 TEST_CASE("a new passphrase is asked for twice, and the old one opens nothing afterwards", "[desk][keep]")
 {
     Keeping at;
@@ -302,4 +222,62 @@ TEST_CASE("nothing of it works on the invented clinic", "[desk][keep]")
     CHECK(program->page() != app::DeskProgram::Page::keep);
     program->keep()->makeCode(QStringLiteral("anything at all"));
     CHECK_FALSE(program->keep()->isBusy());
+}
+
+TEST_CASE("a backup older than seven days is said on every page but its own, until another one is made", "[desk][keep]")
+{
+    Keeping at;
+    REQUIRE(at.program->show(QSize(1280, 900)));
+    at.program->openQueue();
+    screens::settle(*at.program->window());
+    CHECK(at.board().lastBackup().startsWith(QStringLiteral("Last backup of this desk: ")));
+    CHECK(at.board().lastBackup().endsWith(QStringLiteral("22 March 2027.")));
+    CHECK(at.board().overdue().isEmpty());
+    CHECK(screens::named(*at.program->window(), QStringLiteral("Backup and keys")) == nullptr);
+
+    at.clinic.clock().advance(std::chrono::hours(7 * 24) + std::chrono::minutes(1));
+    at.program->workplace().settle({});
+    screens::settle(*at.program->window());
+    const auto overdue = at.board().overdue();
+    CHECK(overdue.startsWith(QStringLiteral("No backup of this desk since ")));
+    CHECK(overdue.endsWith(QStringLiteral("22 March 2027.")));
+    const auto why = at.board().overdueWhy();
+    CHECK(why.startsWith(QStringLiteral("If this computer fails, what was written here since may be lost.")));
+    CHECK(screens::spoken(*at.program->window(), why) == nullptr);
+    CHECK(screens::spoken(*at.program->window(), overdue) != nullptr);
+    REQUIRE(screens::press(*at.program->window(), QStringLiteral("Backup and keys")));
+    screens::settle(*at.program->window());
+    CHECK(at.program->page() == app::DeskProgram::Page::keep);
+    CHECK(screens::spoken(*at.program->window(), overdue) == nullptr);
+    CHECK(screens::spoken(*at.program->window(), at.board().lastBackup()) != nullptr);
+    CHECK(screens::spoken(*at.program->window(), why) != nullptr);
+
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    at.wait();
+    CHECK(at.board().overdue().isEmpty());
+    CHECK(at.board().overdueWhy().isEmpty());
+    CHECK(at.board().lastBackup().endsWith(QStringLiteral("29 March 2027.")));
+}
+
+TEST_CASE("a desk that never made a backup says so once there is a treatment, and an empty or invented one does not", "[desk][keep]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.freshProgram(QStringLiteral("en"));
+    REQUIRE(program->workplace().create(bytes::viewOf(screens::DemoClinic::passphrase), crypto::StretchCost{1, 8 * 1024}));
+    auto& desk = program->workplace().desk();
+    desk.setPerson("Dr Mara Lindqvist");
+    CHECK(program->keep()->overdue().isEmpty());
+    CHECK(program->keep()->lastBackup() == QStringLiteral("No backup of this desk was made yet."));
+    const auto patient = desk.registerPatient("Ines Varga", "+00 555 0101", "en");
+    REQUIRE(patient);
+    auto treatment = desk.blankTreatment(*patient);
+    treatment.placements = test::sampleTreatment().placements;
+    treatment.weightKg = 62;
+    REQUIRE(desk.recordTreatment(treatment));
+    CHECK(program->keep()->overdue() == QStringLiteral("No backup of this desk was made yet."));
+    CHECK(program->keep()->overdueWhy().startsWith(QStringLiteral("If this computer fails, what is written here may be lost.")));
+    program->lock();
+    CHECK(program->keep()->overdue().isEmpty());
+    REQUIRE(program->workplace().openDemo());
+    CHECK(program->keep()->overdue().isEmpty());
 }

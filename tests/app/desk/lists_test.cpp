@@ -102,6 +102,35 @@ TEST_CASE("a number field never offers a value outside its range, nor one that i
     CHECK(moved[0][0].toDouble() == 32);
 }
 
+TEST_CASE("a number that nobody said has a mark in its field, and an empty field says nothing", "[desk][step]")
+{
+    StepValue number;
+    number.setProperty("to", 500.0);
+    number.setProperty("step", 10.0);
+    number.setProperty("lowest", QStringLiteral("–"));
+    CHECK(number.text() == QStringLiteral("–"));
+    number.setProperty("value", 90.0);
+    CHECK(number.text() == QLatin1String("90"));
+    QSignalSpy moved(&number, &StepValue::moved);
+
+    number.take(QString());
+    number.take(QStringLiteral(" – "));
+    number.take(QStringLiteral("60"));
+    number.take(QStringLiteral("long"));
+
+    REQUIRE(moved.count() == 3);
+    CHECK(moved[0][0].toDouble() == 0);
+    CHECK(moved[1][0].toDouble() == 0);
+    CHECK(moved[2][0].toDouble() == 60);
+
+    // A number without such a mark keeps what it had.
+    StepValue plain;
+    QSignalSpy unmoved(&plain, &StepValue::moved);
+    plain.setProperty("value", 19.0);
+    plain.take(QString());
+    CHECK(unmoved.isEmpty());
+}
+
 TEST_CASE("a QR code is square and holds nothing for an empty text", "[desk][qr]")
 {
     const auto code = encodeQr("EBP1:ABCDEF");

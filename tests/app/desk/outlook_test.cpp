@@ -105,8 +105,40 @@ TEST_CASE("what a hub holds back, a phone that forked and an older desk are trou
     CHECK(it.hub().trouble().contains(QLatin1String("two different histories")));
     CHECK(it.row().reach.startsWith(QLatin1String("The phone sent two different histories")));
     REQUIRE(it.vault().noteRolledBack(mailbox));
-    CHECK(it.hub().trouble().contains(QLatin1String("put back to an older copy")));
+    CHECK(it.hub().trouble().contains(QLatin1String("This desk runs on older data: a phone holds more from it.")));
     CHECK(it.row().reach.startsWith(QLatin1String("The phone holds more from this desk")));
+}
+
+TEST_CASE("what cannot be read is said of the course whose phone sent it, with what to do, until it can", "[desk][outlook]")
+{
+    Phones it;
+    const auto mailbox = it.link().mailbox;
+    const auto envelopeOf = [](const envelope::DeviceId& sender, std::uint8_t mark) {
+        return bytes::Writer().raw(bytes::Bytes(24, mark)).raw(sender.view()).raw(bytes::Bytes(100, mark)).bytes();
+    };
+    REQUIRE(it.hub().trouble().toStdString() == "");
+    // What a stranger or the hub put there is nobody's word, and what waits for one before it is told as missing.
+    REQUIRE(it.vault().quarantine(mailbox, envelopeOf({crypto::randomArray<16>()}, 1), {Reason::forged, "of nobody"}).has_value());
+    REQUIRE(it.vault().quarantine(mailbox, envelopeOf(it.phone(), 2), {Reason::outOfOrder, "one is missing"}).has_value());
+    CHECK(it.hub().trouble().toStdString() == "");
+    CHECK(it.row().reach.toStdString() == "");
+
+    REQUIRE(it.vault().quarantine(mailbox, envelopeOf(it.phone(), 3), {Reason::malformed, "it cannot be read"}).has_value());
+    CHECK(it.hub().trouble()
+          == QLatin1String("Messages from these patients' phones cannot be read here: Tomas Reyl (1). Call and ask what was written. If it stays so, have "
+                           "the diary's data saved on the phone (Settings, My data). Only then delete the diary there and link the phone again."));
+    CHECK(it.row().reach.startsWith(QLatin1String("1 message of the phone cannot be read here. Call and ask what was written.")));
+    const auto way = it.row().reach;
+    CHECK(way.contains(QLatin1String("My data")));  // the diary takes no code while it holds a course, and deleting it is no way back
+    CHECK(way.indexOf(QLatin1String("saved")) < way.indexOf(QLatin1String("delete")));
+    CHECK(way.indexOf(QLatin1String("delete")) < way.indexOf(QLatin1String("link the phone again")));
+    // The one that waited turns out to be no better.
+    REQUIRE(it.vault().quarantine(mailbox, envelopeOf(it.phone(), 2), {Reason::wrongKey, "it does not open"}).has_value());
+    CHECK(it.hub().trouble().contains(QLatin1String("Tomas Reyl (2)")));
+    it.program->openCourse(deskapp::keyOf(it.tomas));
+    CHECK(it.program->course()->reach().contains(QLatin1String("2 messages of the phone cannot be read here.")));
+    REQUIRE(it.vault().endLink(mailbox));
+    CHECK_FALSE(it.hub().trouble().contains(QLatin1String("cannot be read")));
 }
 
 TEST_CASE("what came of another desk is said of a desk, and ends with that desk", "[desk][outlook]")
@@ -122,6 +154,12 @@ TEST_CASE("what came of another desk is said of a desk, and ends with that desk"
     REQUIRE(it.vault().noteFork(channel.mailbox, colleague));
     CHECK(it.hub().trouble().startsWith(QLatin1String("Another desk of yours sent two different histories.")));
     CHECK_FALSE(it.hub().trouble().contains(QLatin1String("patient")));
+    REQUIRE(it.vault().notePeerOlder(channel.mailbox, colleague));
+    CHECK(it.hub().trouble().startsWith(QLatin1String("Another desk of yours says that it runs on older data. What is written there now does "
+                                                      "not arrive here. Copy it by hand. Then,")));
+    CHECK(it.hub().trouble().contains(QLatin1String("two different histories")));
+    REQUIRE(it.vault().noteRolledBack(channel.mailbox));
+    CHECK(it.hub().trouble().startsWith(QLatin1String("This desk runs on older data: another desk of yours holds more from it.")));
     channel.ended = true;
     REQUIRE(it.vault().putChannel(channel));
     CHECK(it.hub().trouble().toStdString() == "");

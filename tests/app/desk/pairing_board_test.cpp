@@ -1,6 +1,7 @@
 // Linking a phone through a real hub's rules, in one process.
 #include "app/desk/model/times.h"
 #include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
 
@@ -122,8 +123,27 @@ TEST_CASE("digits that differ link nothing", "[desk][pairing]")
 
     room.board().refuse();
 
-    CHECK(room.board().isChoosing());
+    CHECK(room.board().isEnded());
+    CHECK(room.board().isAlarming());
+    CHECK(room.board().title() == QLatin1String("Stop: the numbers were not the same"));
+    CHECK(room.board().text().contains(QLatin1String("Nothing was linked. Make a new code")));
+    CHECK(room.board().number().isEmpty());
+    room.board().poll();
+    CHECK(room.board().title() == QLatin1String("Stop: the numbers were not the same"));
     CHECK_FALSE(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+    room.board().again();
+    CHECK(room.board().isChoosing());
+    CHECK_FALSE(room.board().isAlarming());
+}
+
+TEST_CASE("a code that is called off is over without a word", "[desk][pairing]")
+{
+    Room room;
+    room.board().start();
+    REQUIRE(room.board().isCodeShown());
+    room.board().refuse();
+    CHECK(room.board().isChoosing());
+    CHECK_FALSE(room.board().isAlarming());
 }
 
 TEST_CASE("a code that two phones used raises an alarm and links neither", "[desk][pairing]")
@@ -181,62 +201,6 @@ TEST_CASE("without the numbers to call no code is made", "[desk][pairing]")
 
     CHECK(room.board().isChoosing());
     CHECK(room.board().blocked().contains(QLatin1String("Clinic page")));
-}
-
-TEST_CASE("the desk says when it last heard from its hub, and warns when that is long ago", "[desk][hub]")
-{
-    screens::DemoClinic clinic;
-    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
-    mailbox::Service service{*store, test::ClinicWorld::limits()};
-    test::LoopbackCourier courier{service, clinic.clock()};
-    auto program = clinic.freshProgram(QStringLiteral("en"),
-                                       [&](const desk::Desk::Hub&) { return std::make_unique<Way>(courier); });
-    REQUIRE(program->workplace().create(bytes::viewOf(screens::DemoClinic::passphrase), test::cheap));
-    auto& desk = program->workplace().desk();
-    REQUIRE(desk.setHub("127.0.0.1:1", false, {}));
-    auto& hub = *program->hub();
-
-    // Nothing to ask for: the run goes well, and nothing was heard.
-    hub.syncNow();
-    CHECK(courier.requests == 0);
-    CHECK(hub.freshness() == QLatin1String("Not heard from the hub yet"));
-
-    REQUIRE(store->addClinic(desk.vault().clinicRoot().publicKey(), "Quay"));
-    desk.setPerson("Ilan Osei");
-    REQUIRE(desk.describeClinic({{"Quay", "+00 555 0100", "", "112"}, "Europe/Berlin", {"Ilan Osei"}}));
-    const auto patient = desk.registerPatient("Lea Fontaine", "", "en");
-    REQUIRE(patient);
-    auto treatment = desk.blankTreatment(*patient);
-    recovery::Placement placement;
-    placement.entry = {296, 170};
-    placement.end = {252, 262};
-    treatment.placements = {placement};
-    REQUIRE(desk.recordTreatment(treatment));
-    auto phone = *patient::Diary::create(clinic.folder().parent_path() / "phone", test::passphrase, test::cheap,
-                                         clinic.clock(), clinic.zone());
-    patient::Joining joining{phone, clinic.clock()};
-    program->openPairing(deskapp::keyOf(treatment.course));
-    program->pairing()->start();
-    REQUIRE(joining.start(program->pairing()->typedCode().toStdString(), "127.0.0.1:1"));
-    for (int i = 0; i < 4; ++i) {
-        joining.poll(courier, [] {});
-        program->pairing()->poll();
-    }
-    program->pairing()->confirm();
-    REQUIRE(program->pairing()->isLinked());
-
-    hub.syncNow();
-    CHECK(hub.freshness().startsWith(QLatin1String("Last heard from the hub: Today 14:05")));
-    CHECK_FALSE(hub.isStale());
-    CHECK(hub.trouble().toStdString() == "");
-
-    courier.offline = true;
-    clinic.clock().advance(std::chrono::hours(27));
-    hub.syncNow();
-    CHECK(hub.isStale());
-    CHECK(hub.freshness().startsWith(QLatin1String("Last heard from the hub: Yesterday 14:05")));
-    CHECK(hub.trouble().contains(QLatin1String("out of date")));
-    CHECK(hub.trouble().contains(QLatin1String("kept here and sent later")));
 }
 
 TEST_CASE("a run that did not reach the hub never counts as heard from it", "[desk][hub]")

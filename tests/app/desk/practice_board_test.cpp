@@ -12,6 +12,9 @@
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 
+#include <array>
+#include <vector>
+
 using namespace ebbline;
 using deskapp::PracticeBoard;
 using deskapp::PracticeFigure;
@@ -193,6 +196,12 @@ TEST_CASE("a young clinic is told what is lacking, not a number", "[desk][practi
     CHECK(board.figures().first().says.contains(QLatin1String("No course has a known outcome")));
     board.setPart(PracticeBoard::Comparison);
     CHECK(board.figures().first().says.startsWith(QLatin1String("Not enough to say")));
+    // None of its threads says where it had epinephrine.
+    board.setWay(static_cast<int>(learning::Way::epinephrine));
+    screens::await(*program);
+    CHECK(board.groups().isEmpty());
+    CHECK(board.figures().first().says.endsWith(QLatin1String("no course says to which it belongs.")));
+    CHECK(board.wayCautionText().contains(QLatin1String("do not all say where they had it")));
 }
 
 TEST_CASE("locking takes every figure away", "[desk][practice][privacy]")
@@ -205,6 +214,21 @@ TEST_CASE("locking takes every figure away", "[desk][practice][privacy]")
     CHECK(practice.board.figures().isEmpty());
     CHECK(practice.program->lots()->calls()->rowCount() == 0);
     CHECK(practice.program->bands()->versions()->rowCount() == 0);
+}
+
+TEST_CASE("a number that is corrected while a lot's list is called through stands in the list", "[desk][practice][lots]")
+{
+    Practice practice;
+    auto& lots = *practice.program->lots();
+    lots.choose(QStringLiteral("QN2208"));
+    REQUIRE(lots.calls()->rowCount() > 0);
+    const auto course = lots.calls()->rows().first().value.value<deskapp::CallRow>().course;
+    practice.program->openCourse(course);
+    auto& editor = *practice.program->patient();
+    editor.open(practice.program->course()->patientKey());
+    editor.setPhone(QStringLiteral("+00 555 0199"));
+    REQUIRE(editor.save());
+    CHECK(lots.calls()->rows().first().value.value<deskapp::CallRow>().phone.contains(QStringLiteral("+00 555 0199")));
 }
 
 TEST_CASE("a lot is found however it was written, with everybody to call", "[desk][practice][lots]")
@@ -243,6 +267,67 @@ TEST_CASE("a lot is found however it was written, with everybody to call", "[des
     REQUIRE(lots.write(pdf));
     CHECK(contentOf(pdf).startsWith("%PDF"));
     CHECK_FALSE(lots.write(QStringLiteral("/nowhere/calls.pdf")));
+}
+
+TEST_CASE("one lot of two products is two lists, and who may have either stands in both, marked", "[desk][practice][lots]")
+{
+    screens::DemoClinic clinic{screens::pastCourses};
+    auto program = clinic.program(QStringLiteral("en"));
+    const std::array<const char*, 3> articles{"09506000134352", "09506000134369", ""};
+    std::vector<recovery::Treatment> treatments;
+    for (const auto& [id, course] : program->workplace().state().courses) {
+        if (treatments.size() < articles.size() && course.treatment) {
+            treatments.push_back(course.treatment->treatment);
+        }
+    }
+    REQUIRE(treatments.size() == articles.size());
+    for (std::size_t place = 0; place < articles.size(); ++place) {
+        auto treatment = treatments[place];
+        for (auto& placement : treatment.placements) {
+            placement.lot = "ZZ-1";
+            placement.article.reset();
+            if (*articles[place] != 0) {
+                placement.article = articles[place];
+            }
+        }
+        REQUIRE(program->workplace().desk().recordTreatment(treatment));
+    }
+    program->openPractice();
+    screens::await(*program);
+    auto& lots = *program->lots();
+    lots.setSearch(QStringLiteral("zz1"));
+    REQUIRE(lots.lots()->rowCount() == 3);
+    QStringList names;
+    for (const auto& row : lots.lots()->rows())
+        names << row.value.value<deskapp::LotRow>().lot;
+    CHECK(names[0].contains(QLatin1String("09506000134352")));
+    CHECK(names[1].contains(QLatin1String("09506000134369")));
+    CHECK(names[2].contains(QLatin1String("product not known")));
+
+    for (const auto* article : {articles[0], articles[1]}) {
+        CAPTURE(article);
+        lots.choose(QLatin1String("ZZ1 ") + QLatin1String(article));
+        REQUIRE(lots.calls()->rowCount() == 2);
+        CHECK(lots.says().contains(QLatin1String("Product not known: 1 of them.")));
+        int marked = 0;
+        for (const auto& row : lots.calls()->rows()) {
+            const auto call = row.value.value<deskapp::CallRow>();
+            const bool unsure = call.article.isEmpty();
+            marked += unsure ? 1 : 0;
+            CHECK(call.printed.contains(QLatin1String("product not known")) == unsure);
+            CHECK(call.spoken.contains(QLatin1String("product not known")) == unsure);
+        }
+        CHECK(marked == 1);
+        QTemporaryDir files;
+        const auto csv = files.filePath(QStringLiteral("calls.csv"));
+        REQUIRE(lots.write(csv));
+        const auto table = contentOf(csv);
+        CHECK(table.startsWith("lot,patient,phone,treated,printed,outcome,lot_article,article"));
+        CHECK(table.count(article) == 3);  // in both rows whose list it is, and once as what a record says
+    }
+    lots.choose(QStringLiteral("ZZ1"));
+    CHECK(lots.calls()->rowCount() == 1);
+    CHECK_FALSE(lots.says().contains(QLatin1String("of them")));
 }
 
 TEST_CASE("a range is learned beside the interface, used with a reason, and gone back from", "[desk][practice][band]")

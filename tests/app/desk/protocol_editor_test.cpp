@@ -127,6 +127,35 @@ TEST_CASE("a draft outlives leaving the page and locking the desk", "[desk][prot
     CHECK(editing.editor.changes().size() == 2);
 }
 
+TEST_CASE("a draft that cannot be read stays as it is, and that is said", "[desk][protocol][edit][errors]")
+{
+    Editing editing;
+    auto& vault = editing.program->workplace().desk().vault();
+    const bytes::Bytes garbage{'g', 'a', 'r', 'b', 'a', 'g', 'e'};
+    REQUIRE(vault.keep("protocol-draft", garbage));
+    editing.open();
+    CHECK(editing.program->notice().contains(QLatin1String("cannot be read")));
+    editing.program->dismissNotice();
+    editing.editor.setFollowUpDay(24);
+    CHECK(editing.program->notice().contains(QLatin1String("not kept")));
+    CHECK(vault.kept("protocol-draft") == garbage);
+    editing.rehearse();
+    editing.editor.sign();
+    CHECK(editing.inUse().carePlan.followUpDay == 24);
+    CHECK(vault.kept("protocol-draft") == garbage);
+}
+
+TEST_CASE("a draft with an instruction that still lacks its words is there again", "[desk][protocol][edit]")
+{
+    Editing editing;
+    editing.editor.addInstruction(static_cast<int>(editing.editor.addable().size()) - 1);
+    const auto rows = editing.editor.plan()->rowCount();
+    REQUIRE_FALSE(editing.editor.problem().isEmpty());
+    editing.open();
+    CHECK(editing.editor.plan()->rowCount() == rows);
+    CHECK_FALSE(editing.editor.problem().isEmpty());
+}
+
 TEST_CASE("an eager rule is seen in the rehearsal before anybody is called because of it", "[desk][protocol][rehearsal]")
 {
     Editing editing;

@@ -26,6 +26,13 @@ struct Alarmed {
             program->queue()->take(program->queue()->rows()->keyAt(i));
         }
     }
+    /// A call that reached her holds longer than a taking.
+    void speakWithAll()
+    {
+        for (int i = 0; i < program->queue()->rows()->rowCount(); ++i) {
+            program->queue()->called(program->queue()->rows()->keyAt(i));
+        }
+    }
     void tell(const char* patient, recovery::Sign sign)
     {
         recovery::Entry entry;
@@ -79,7 +86,7 @@ TEST_CASE("what comes and asks for a call now is told once on the desktop, witho
 TEST_CASE("what nobody touches in time is told on the desktop, also while the desk is locked", "[desk][alarm]")
 {
     Alarmed it;
-    it.takeAll();
+    it.speakWithAll();
     it.tell("Aiko Brandvold", recovery::Sign::breathing);
     REQUIRE(it.bells.tries == 1);
     it.clinic.clock().advance(std::chrono::minutes(4));
@@ -97,6 +104,31 @@ TEST_CASE("what nobody touches in time is told on the desktop, also while the de
     CHECK(it.alarm->onDoor().contains(QLatin1String("asks the hub for nothing")));
     it.alarm->look();
     CHECK(it.bells.tries == 2);
+    it.saysNoName();
+}
+
+TEST_CASE("what was taken and forgotten rings again, on the desktop, at the rail and over a lock", "[desk][alarm][safety]")
+{
+    Alarmed it;
+    it.takeAll();
+    REQUIRE(it.alarm->overdue() == 0);
+    it.clinic.clock().advance(std::chrono::minutes(4));
+    it.alarm->look();
+    CHECK(it.bells.tries == 0);
+
+    it.clinic.clock().advance(std::chrono::minutes(2));
+    it.alarm->look();
+    CHECK(it.alarm->overdue() == 1);  // the one emergency
+    CHECK(it.bells.tries == 1);
+    CHECK(it.alarm->onRail().startsWith(QLatin1String("1 wait")));
+
+    it.takeAll();
+    CHECK(it.alarm->overdue() == 0);
+    it.program->lock();
+    it.clinic.clock().advance(std::chrono::minutes(6));
+    it.alarm->look();
+    CHECK(it.bells.tries == 2);
+    CHECK(it.alarm->onDoor().startsWith(QLatin1String("1 in the queue")));
     it.saysNoName();
 }
 

@@ -1,8 +1,11 @@
 // Roles at the desk: who has which, what a page is told, and that a refused act says who may.
 #include "tests/screens/demo_clinic.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <QAccessible>
 #include <QSet>
 #include <QSignalSpy>
 
@@ -92,14 +95,26 @@ TEST_CASE("whoever takes the right to give roles from herself is asked first", "
     Room room;
     REQUIRE(room.roles().give(mara, inCharge));
     REQUIRE(room.roles().give(ilan, inCharge));
+    const auto before = room.operations();
     CHECK_FALSE(room.roles().give(mara, assistant));
-    CHECK(room.roles().outcome().startsWith(QStringLiteral("This takes the right")));
-    CHECK(room.person(0).role == inCharge);
-    // Another one in between, or the page opened anew, and it asks again.
-    CHECK_FALSE(room.roles().give(mara, assistant - 1));
+    CHECK(room.roles().question() == QStringLiteral("Dr Mara Lindqvist, “Assistant” takes the right to give roles from you. Only somebody else who has it can give it back."));
+    CHECK(room.roles().outcome().isEmpty());
+
+    // She leaves it; or chooses again, which asks again; or opens the page anew, which asks nothing.
+    room.roles().leaveQuestion();
+    CHECK(room.roles().question().isEmpty());
+    CHECK_FALSE(room.roles().giveAsked());
+    CHECK_FALSE(room.roles().give(mara, assistant));
+    CHECK_FALSE(room.roles().give(mara, assistant));
     room.roles().open();
+    CHECK(room.roles().question().isEmpty());
+    CHECK_FALSE(room.roles().giveAsked());
+    CHECK(room.person(0).role == inCharge);
+    CHECK(room.operations() == before);
+
     CHECK_FALSE(room.roles().give(mara, assistant));
-    CHECK(room.roles().give(mara, assistant));
+    CHECK(room.roles().giveAsked());
+    CHECK(room.roles().question().isEmpty());
     CHECK(room.person(0).role == assistant);
     CHECK_FALSE(room.roles().people().isEmpty());
 }
@@ -190,4 +205,28 @@ TEST_CASE("the invented clinic has several roles, and whoever is at its desk fir
     for (const auto& text : room.barred()) {
         CHECK(text.isEmpty());
     }
+}
+
+TEST_CASE("the question before somebody gives away her own right has two buttons, and one of them leaves everything", "[desk][roles]")
+{
+    Room room;
+    REQUIRE(room.roles().give(mara, inCharge));
+    REQUIRE(room.roles().give(ilan, inCharge));
+    REQUIRE(room.program->show(QSize(1280, 720)));
+    room.program->openClinic();
+    CHECK_FALSE(room.roles().give(mara, assistant));
+    screens::settle(*room.program->window());
+    auto& window = *room.program->window();
+    const auto* act = screens::named(window, QStringLiteral("Give that role"));
+    REQUIRE(act != nullptr);
+    // The keyboard comes to the one that changes nothing, and that one stands first.
+    REQUIRE(window.activeFocusItem() != nullptr);
+    CHECK(window.activeFocusItem()->property("text").toString() == QLatin1String("Keep my role"));
+    CHECK(window.activeFocusItem()->mapToScene(QPointF()).x() < act->mapToScene(QPointF()).x());
+    auto* question = screens::spoken(window, room.roles().question());
+    REQUIRE(question != nullptr);
+    CHECK(QAccessible::queryAccessibleInterface(question)->role() == QAccessible::AlertMessage);
+    REQUIRE(screens::press(*room.program->window(), QStringLiteral("Keep my role")));
+    CHECK(room.roles().question().isEmpty());
+    CHECK(room.person(0).role == inCharge);
 }

@@ -84,9 +84,9 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     const auto course = clinic.course("Petra Halden");
     const auto before = program->workplace().state().courses.at(course).treatment->treatment;
     // Written out, so that a field that is added one day is seen here.
-    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise] = before;
+    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise, planned] = before;
     REQUIRE_FALSE(placements.empty());
-    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone] = placements.front();
+    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone, instrument, instrumentLength, epinephrineAt, article] = placements.front();
     const auto& [drug, percent, epinephrine, bicarbonate, extra] = anaesthetic;
     using Change = std::function<void(recovery::Treatment&)>;
     const std::vector<std::pair<const char*, Change>> changes{
@@ -104,6 +104,12 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
         {"lot", [&](auto& t) { t.placements[0].lot = lot + "-B"; }},
         {"expiry", [&](auto& t) { t.placements[0].expiry = expiry == "2031-08-30" ? "2031-08-31" : "2031-08-30"; }},
         {"volume", [&](auto& t) { t.placements[0].anaestheticMl = volume + 0.3; }},
+        {"instrument", [](auto& t) { t.placements[0].instrument = recovery::Instrument::bluntCannula; }},
+        {"instrument's length", [](auto& t) { t.placements[0].instrumentLengthMm = 90; }},
+        {"epinephrine", [](auto& t) { t.placements[0].epinephrineAt = recovery::EpinephrineAt::nowhere; }},
+        {"product", [](auto& t) { t.placements[0].lot = "TH-9"; t.placements[0].article = "09506000134352"; }},
+        {"another product", [](auto& t) { t.placements[0].lot = "TH-9"; t.placements[0].article = "09506000134369"; }},
+        {"plan", [](auto& t) { t.planned = {recovery::asPlanned(t.placements[0])}; }},
         {"drug", [&](auto& t) { t.anaesthetic.drug = drug == recovery::Drug::lidocaine ? recovery::Drug::lidocaineWithEpinephrine : recovery::Drug::lidocaine;
                                 t.anaesthetic.epinephrineOneIn = epinephrine == 0 ? 200'000 : 0; }},
         {"percent", [&](auto& t) { t.anaesthetic.percent = percent + 0.5; }},
@@ -125,6 +131,11 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     CHECK(id == course);
     CHECK(placedBy != "Dr Ilan Osei");
     CHECK_FALSE(redone);
+    CHECK_FALSE(instrument);
+    CHECK_FALSE(instrumentLength);
+    CHECK_FALSE(epinephrineAt);
+    CHECK_FALSE(article);
+    CHECK(planned.empty());
     CHECK_FALSE(otherwise);
     CHECK_FALSE(patient.isNull());
     CHECK(at == before.at);
@@ -156,12 +167,20 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     marked.placements[0].expiry = "2031-08-30";
     marked.weightKg = 62.5;
     marked.otherwiseMg = 37.5;
+    marked.placements[0].instrument = recovery::Instrument::bluntCannula;
+    marked.placements[0].instrumentLengthMm = 90;
+    marked.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
+    marked.anaesthetic.epinephrineOneIn = 200'000;
+    marked.placements[0].epinephrineAt = recovery::EpinephrineAt::entryPoint;
     const auto [sheetMarked, pageMarked] = shown(marked);
     for (const auto& text : {sheetMarked, pageMarked}) {
         CHECK(text.contains(QLatin1String("2031-08-30")));
         CHECK(text.contains(QLatin1String("62.5 kg")));
         CHECK(text.contains(QLatin1String("Lidocaine given otherwise: 37.5 mg")));
+        CHECK(text.contains(QLatin1String("Blunt cannula, 90 mm")));
+        CHECK(text.contains(QLatin1String("epinephrine at the entry point")));
     }
+    CHECK(sheetMarked.contains(QLatin1String("as not all of it had epinephrine")));
 }
 
 TEST_CASE("times on paper carry their date and zone: today would be wrong tomorrow", "[desk][sheet]")

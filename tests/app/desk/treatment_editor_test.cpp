@@ -43,7 +43,9 @@ TEST_CASE("a treatment is recorded as it was written, and the desk goes on to li
     CHECK(kept.placements.size() == 2);
     CHECK(kept.placements[1].side == recovery::Side::right);
     CHECK(program->page() == app::DeskProgram::Page::pairing);
-    CHECK_FALSE(program->workplace().desk().draft().has_value());
+    const auto drafted = program->workplace().desk().drafted();
+    REQUIRE(drafted);
+    CHECK(drafted->empty());
 }
 
 TEST_CASE("a draft outlives the program", "[desk][treatment][draft]")

@@ -2,6 +2,7 @@
 #include "tests/screens/demo_patient.h"
 
 #include "app/diary/model/camera_view.h"
+#include "app/diary/model/photo_camera.h"
 #include "core/pairing/code.h"
 #include "tests/platform/camera/drawn_code.h"
 
@@ -171,6 +172,21 @@ TEST_CASE("plain HTTP to another machine is refused with a reason, however the c
     CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
 }
 
+TEST_CASE("a diary that holds a treatment joins no other one, and says what to do", "[diary][join]")
+{
+    screens::DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& board = *program->joining();
+    const auto mailbox = program->home().diary().link()->mailbox;
+    const auto stage = board.stage();
+    board.useText(QStringLiteral("EBP1:ANYTHING"), {});
+    CHECK(board.problem()
+          == QLatin1String("This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. "
+                           "Then join again."));
+    CHECK(board.stage() == stage);
+    CHECK(program->home().diary().link()->mailbox == mailbox);
+}
+
 TEST_CASE("an address that does not answer is said to be checked where it was typed, and only there", "[diary][join]")
 {
     Room room;
@@ -207,4 +223,41 @@ TEST_CASE("a camera that may not be used, or is in use, gives way to words that 
     QCoreApplication::processEvents();
     CHECK_FALSE(room.board.isCameraShown());
     CHECK(room.board.cameraSays() == QLatin1String("The camera does not work right now. It may be in use. Choose a picture of the code, or type it."));
+}
+
+TEST_CASE("a camera that only says that nothing is wrong stays, and lets go of a page that went before it", "[diary][join][camera]")
+{
+    Room room;
+    diaryapp::CameraView view;
+    view.setBoard(&room.board);
+    const bool shown = room.board.isCameraShown();
+    const auto says = room.board.cameraSays();
+    auto* camera = view.findChild<QCamera*>();
+    REQUIRE(camera);
+    Q_EMIT camera->errorOccurred(QCamera::NoError, {});
+    QCoreApplication::processEvents();
+    CHECK(room.board.isCameraShown() == shown);
+    CHECK(room.board.cameraSays() == says);
+
+    diaryapp::PhotoCamera photo;
+    {
+        QVideoSink sink, other;
+        view.setSink(&sink);
+        photo.setSink(&other);
+    }
+    CHECK(view.sink() == nullptr);
+    CHECK(photo.sink() == nullptr);
+    CHECK_FALSE(camera->isActive());
+    // What answers only now finds no page.
+    view.allow(true);
+    CHECK_FALSE(camera->isActive());
+    QVideoSink next;
+    view.setSink(&next);
+    CHECK(view.sink() == &next);
+    view.setSink(nullptr);
+
+    view.setBoard(nullptr);
+    Q_EMIT camera->errorOccurred(QCamera::CameraError, QStringLiteral("in use"));
+    QCoreApplication::processEvents();
+    CHECK(room.board.isCameraShown() == shown);
 }

@@ -11,23 +11,36 @@ namespace {
 const QString passphrase = QString::fromLatin1(screens::DemoPatient::passphrase);
 const QString fresh = QStringLiteral("four grey geese rest here");
 
-/// Her phone has a key store; the diary is made, and has a recovery code if she wants one.
+enum class Code { none, unread, onPaper };
+
+/// Her phone has a key store; the diary is made, and has a recovery code if she wants one, which she reads back from its paper or not.
 struct Bound {
     screens::DemoPatient patient;
     std::unique_ptr<app::DiaryProgram> program;
     QString code;
 
-    explicit Bound(bool withCode = true)
+    explicit Bound(Code wanted = Code::onPaper)
     {
         patient.keeper().there = true;
         program = patient.program(QStringLiteral("en"));
         program->locking()->create(passphrase, passphrase);
         REQUIRE(program->home().isOpen());
-        if (withCode) {
-            program->keys()->makeCode(passphrase);
-            code = program->keys()->code();
-            REQUIRE_FALSE(code.isEmpty());
-        }
+        if (wanted != Code::none)
+            makeCode();
+        if (wanted == Code::onPaper)
+            readBack();
+    }
+    void makeCode(const QString& words = passphrase)
+    {
+        program->keys()->makeCode(words);
+        code = program->keys()->code();
+        REQUIRE_FALSE(code.isEmpty());
+    }
+    void readBack()
+    {
+        program->keys()->askBack();
+        program->keys()->readBack(code.section(QLatin1Char('-'), program->keys()->askedGroup() - 1, program->keys()->askedGroup() - 1));
+        REQUIRE(program->keys()->code().isEmpty());
     }
     bool isBound() const { return vault::isBoundToDevice(patient.folder()); }
     bool opensWith(const QString& words)
@@ -40,10 +53,11 @@ struct Bound {
 
 }  // namespace
 
-TEST_CASE("a diary is bound to its phone at the first unlocking after its recovery code was made", "[diary][keystore]")
+TEST_CASE("a diary is bound to its phone at the first unlocking after its recovery code was read back from the paper", "[diary][keystore]")
 {
     Bound it;
-    CHECK_FALSE(it.isBound());  // she may still be writing the code down
+    CHECK_FALSE(it.isBound());
+    CHECK(it.program->keys()->codeUnread().isEmpty());
     CHECK(it.opensWith(passphrase));
     CHECK(it.isBound());
     CHECK(it.patient.keeper().made == 1);
@@ -54,7 +68,7 @@ TEST_CASE("a diary is bound to its phone at the first unlocking after its recove
 
 TEST_CASE("without a recovery code, or without a key store, the passphrase carries the diary alone", "[diary][keystore]")
 {
-    Bound without(false);
+    Bound without(Code::none);
     CHECK(without.opensWith(passphrase));
     CHECK_FALSE(without.isBound());
 
@@ -62,6 +76,58 @@ TEST_CASE("without a recovery code, or without a key store, the passphrase carri
     absent.patient.keeper().there = false;
     CHECK(absent.opensWith(passphrase));
     CHECK_FALSE(absent.isBound());
+}
+
+TEST_CASE("a recovery code that was made and never read back binds nothing, and the page says what waits for it", "[diary][keystore][safety]")
+{
+    Bound it(Code::unread);
+    for (int i = 0; i < 3; ++i) {
+        CHECK(it.opensWith(passphrase));
+        CHECK_FALSE(it.isBound());
+        CHECK(it.patient.keeper().made == 0);
+        CHECK(it.program->keys()->codeUnread()
+              == QLatin1String("This device could keep half of your key. It waits until a code was read back from your paper. For that, make a new code."));
+    }
+    // What a phone loses then, nobody needs: the passphrase opens the diary alone.
+    it.patient.keeper().lose();
+    CHECK(it.opensWith(passphrase));
+
+    it.makeCode();
+    it.program->keys()->askBack();
+    it.program->keys()->readBack(QStringLiteral("2222"));
+    CHECK(it.opensWith(passphrase));
+    CHECK_FALSE(it.isBound());
+    it.makeCode();
+    it.readBack();
+    CHECK(it.opensWith(passphrase));
+    CHECK(it.isBound());
+
+    Bound absent(Code::unread);
+    absent.patient.keeper().there = false;
+    CHECK(absent.opensWith(passphrase));
+    CHECK(absent.program->keys()->codeUnread().isEmpty());  // nothing waits for it there
+}
+
+TEST_CASE("a diary of before whose code nobody read back stays bound if it is, and waits if it is not", "[diary][keystore][safety]")
+{
+    Bound it(Code::unread);
+    REQUIRE(it.patient.keeper().make());
+    const auto words = passphrase.toStdString();
+    REQUIRE(vault::changePassphrase(it.patient.folder(), vault::Offered::passphrase(bytes::viewOf(words)), bytes::viewOf(words),
+                                    crypto::stretchFloor, it.patient.clock().readings(), it.patient.keeper().kept->view()));
+    REQUIRE(it.isBound());
+    CHECK(it.opensWith(passphrase));
+    CHECK(it.isBound());
+    CHECK(it.program->keys()->codeUnread().startsWith(QLatin1String("Your newest code was not read back from your paper.")));
+
+    // Whoever types all of the code has it on paper.
+    it.patient.keeper().lose();
+    CHECK_FALSE(it.opensWith(passphrase));
+    it.program->locking()->useCode(true);
+    it.program->locking()->recover(it.code, fresh, fresh);
+    REQUIRE(it.program->home().isOpen());
+    CHECK(it.isBound());
+    CHECK(it.program->keys()->codeUnread().isEmpty());
 }
 
 TEST_CASE("a key store that does not answer while binding keeps nobody out", "[diary][keystore]")
@@ -124,10 +190,16 @@ TEST_CASE("a bound diary changes its passphrase and its code, and stays bound", 
     CHECK(it.isBound());
     CHECK_FALSE(it.opensWith(passphrase));
     REQUIRE(it.opensWith(fresh));
-    it.program->keys()->makeCode(fresh);
-    CHECK_FALSE(it.program->keys()->code().isEmpty());
+    it.makeCode(fresh);
     CHECK(it.isBound());
     CHECK(it.opensWith(fresh));
+    CHECK(it.isBound());
+    // The paper of before opens nothing any more, and the new one is unproved: that is said while the diary needs it.
+    CHECK(it.program->keys()->codeUnread().startsWith(QLatin1String("Your newest code was not read back from your paper.")));
+    it.makeCode(fresh);
+    CHECK(it.program->keys()->codeUnread().isEmpty());  // it is in sight
+    it.readBack();
+    CHECK(it.program->keys()->codeUnread().isEmpty());
 }
 
 TEST_CASE("a diary that is taken off the phone takes its secret along, and a new one begins without", "[diary][keystore]")
@@ -181,7 +253,7 @@ TEST_CASE("a key store that does not forget is told about when a bound diary is 
     bound.patient.keeper().stubborn = true;
     CHECK_FALSE(bound.program->home().erase());
 
-    Bound without(false);
+    Bound without(Code::none);
     without.patient.keeper().stubborn = true;
     CHECK(without.program->home().erase());
 }

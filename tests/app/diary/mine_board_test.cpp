@@ -4,6 +4,8 @@
 #include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "tests/screens/demo_patient.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 
@@ -11,6 +13,8 @@
 #include <QFile>
 #include <QTemporaryDir>
 #include <QUrl>
+
+#include <set>
 
 using namespace ebbline;
 using screens::DemoPatient;
@@ -121,6 +125,28 @@ TEST_CASE("all of it goes into a folder whose address is no path, where the syst
     CHECK(textOf(made.filePath(QStringLiteral("diary.pdf"))).startsWith(QLatin1String("%PDF-")));
 }
 
+TEST_CASE("two entries about the same moment make tables that are read again", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    DemoPatient::tell(*program, 3);
+    DemoPatient::tell(*program, 5);
+    const auto& entries = program->home().diary().history();
+    REQUIRE(entries.size() == 2);
+    REQUIRE(entries[0].history.current().at.at == entries[1].history.current().at.at);
+
+    const auto tables = program->home().diary().tables();
+
+    const auto scores = exchange::readScores(tables.at("scores.csv"));
+    REQUIRE(scores);
+    REQUIRE(scores->size() == 20);
+    // Written at one instant of the test's clock: which stands first is left to their names.
+    CHECK(std::set{scores->front().score.points(), scores->back().score.points()} == std::set{3, 5});
+    CHECK(scores->back().enteredAt.at - scores->front().enteredAt.at == std::chrono::milliseconds(1));
+    CHECK(exchange::readSigns(tables.at("signs.csv")));
+}
+
 TEST_CASE("deleting says what would be lost, asks again, and leaves nothing that opens", "[diary][mine]")
 {
     DemoPatient patient;
@@ -181,6 +207,27 @@ TEST_CASE("a note that still waits is said before the diary is deleted, until it
     patient.sends();
     program->syncNow();
     CHECK(program->mine()->loss() == QLatin1String("All your entries are on the clinic's computer too."));
+}
+
+TEST_CASE("what would be lost is said also after the link with the clinic has ended", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 4);
+    program->syncNow();
+    patient.sends();
+    program->syncNow();
+    const auto other = patient.joinedOnAnotherPhone(QStringLiteral("en"));
+    patient.sends();
+    patient.setOffline(true);
+    DemoPatient::tell(*program, 5);  // not known yet: another phone is in its place
+    patient.setOffline(false);
+    program->syncNow();
+    REQUIRE(program->home().diary().replaced());
+    program->openMine();
+    program->mine()->askDelete();
+    CHECK(program->mine()->isConfirming());
+    CHECK(program->mine()->loss() == QLatin1String("1 entry is only on this phone and would be lost."));
 }
 
 TEST_CASE("where one file cannot be written, nothing of the diary is left in the folder", "[diary][mine][security]")
@@ -271,6 +318,24 @@ TEST_CASE("guesses at taking along or deleting count as guesses at the lock", "[
     program->locking()->unlock(passphrase);
     REQUIRE(program->home().isOpen());
     CHECK(mine.allowTaking(passphrase));
+}
+
+TEST_CASE("who is treated again reads the way there beside her data, and who has not joined does not", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(390, 844)));
+    program->openMine();
+    screens::settle(*program->window());
+    const auto again = QStringLiteral("Treated again? This diary holds one treatment. Save your data, delete the diary, then join again.");
+    CHECK(program->mine()->again() == again);
+    CHECK(screens::spoken(*program->window(), again) != nullptr);
+
+    DemoPatient other;
+    auto fresh = other.program(QStringLiteral("en"));
+    CHECK(fresh->mine()->again().isEmpty());
+    REQUIRE(fresh->home().create(bytes::viewOf(DemoPatient::passphrase)));
+    CHECK(fresh->mine()->again().isEmpty());
 }
 
 TEST_CASE("files of others in the folder stay when the diary is deleted", "[diary][mine]")

@@ -115,6 +115,38 @@ TEST_CASE("a message that is missing, two that do not fit, and an older copy are
     CHECK(day.outlook().startsWith(QLatin1String("This phone holds an older copy of your diary.")));
 }
 
+TEST_CASE("the notice that a message is missing holds for as long as one is, and no longer", "[diary][outlook]")
+{
+    const QString missing = QStringLiteral("A message between you and the clinic is missing. Call the clinic, please.");
+    Day day;
+    auto& vault = day.program->home().diary().vault();
+    const auto held = vault.peerHead(day.mailbox(), day.desk());
+    REQUIRE(held.has_value());
+    REQUIRE(vault.noteAhead(day.mailbox(), day.desk(), held->sequence + 1));
+    day.program->askNow();
+    CHECK(day.program->notice() == missing);
+    day.program->syncNow();  // nothing new came
+    CHECK(day.program->notice() == missing);
+    day.patient.setOffline(true);
+    day.program->askNow();
+    CHECK(day.program->notice() == missing);  // before that nobody can be reached
+
+    day.patient.setOffline(false);
+    day.patient.writes("Please keep your head up tonight.");
+    day.program->syncNow();
+    CHECK(day.program->notice().isEmpty());
+
+    // A notice of something else is not taken back with it.
+    REQUIRE(vault.noteAhead(day.mailbox(), day.desk(), held->sequence + 99));
+    day.program->askNow();
+    REQUIRE(day.program->notice() == missing);
+    DemoPatient::tell(*day.program, 3);
+    const QString other = day.program->notice();
+    REQUIRE(other != missing);
+    day.program->syncNow();
+    CHECK(day.program->notice() == other);
+}
+
 TEST_CASE("what the server does not take is said with its reason, at the top, until it is taken", "[diary][outlook]")
 {
     using Why = sync::Refusal::Why;
@@ -221,4 +253,25 @@ TEST_CASE("a phone that another one replaced says so, and does not go on as if i
     CHECK(day.program->warning()->calls().size() == 3);
     day.program->lock();
     CHECK(today.replaced().isEmpty());
+}
+
+TEST_CASE("the way to the hub follows the link: another address or key of the hub makes it anew, and only they do", "[diary][outlook]")
+{
+    Day day;
+    auto& home = day.program->home();
+    int gone = 0;
+    QObject::connect(&home, &diaryapp::Home::courierGoes, &home, [&] { ++gone; });
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 0);
+    auto link = *home.diary().link();
+    link.hubKeyHash[0] = static_cast<std::uint8_t>(link.hubKeyHash[0] + 1);
+    REQUIRE(home.diary().vault().putLink(link));
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 1);
+    link.hub = "https://other.example";
+    REQUIRE(home.diary().vault().putLink(link));
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 2);
+    REQUIRE(home.courier() != nullptr);
+    CHECK(gone == 2);
 }

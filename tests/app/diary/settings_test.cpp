@@ -3,7 +3,10 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <QFile>
 #include <QSettings>
+#include <QTemporaryDir>
+#include <QUrl>
 
 using namespace ebbline;
 using screens::DemoPatient;
@@ -134,7 +137,8 @@ TEST_CASE("a recovery code is shown once, opens the diary with a new passphrase,
     keys.makeCode(passphrase);
     const QString first = keys.code();
     CHECK(first.size() == 36 + 8);
-    keys.hideCode();
+    keys.askBack();
+    keys.readBack(first);
     CHECK(keys.code().isEmpty());
     keys.makeCode(passphrase);
     const QString code = keys.code();
@@ -142,6 +146,7 @@ TEST_CASE("a recovery code is shown once, opens the diary with a new passphrase,
     program->back();
     CHECK(program->page() == Page::settings);
     CHECK(keys.code().isEmpty());
+    CHECK(program->notice() == QLatin1String("The code is not shown any more. If it is not on your paper, make a new one."));
 
     program->lock();
     auto& lock = *program->locking();
@@ -161,6 +166,101 @@ TEST_CASE("a recovery code is shown once, opens the diary with a new passphrase,
     CHECK_FALSE(lock.isRecovering());
     lock.unlock(other);
     CHECK(program->home().isOpen());
+}
+
+TEST_CASE("a recovery code goes only once a group of it was read back from the paper, and can be shown again until then", "[diary][keys]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& keys = *program->keys();
+    program->openKeys();
+    keys.askBack();  // nothing to ask for
+    CHECK_FALSE(keys.isAsking());
+    keys.makeCode(passphrase);
+    const QString code = keys.code();
+    const auto group = [&] { return code.section(QLatin1Char('-'), keys.askedGroup() - 1, keys.askedGroup() - 1); };
+    keys.readBack(code);  // not asked yet
+    REQUIRE(keys.code() == code);
+
+    keys.askBack();
+    REQUIRE(keys.isAsking());
+    CHECK(keys.askedText() == QStringLiteral("From your paper: group %1 of 9").arg(keys.askedGroup()));
+    for (const QString& wrong : {QString(), QStringLiteral("2222"), group().chopped(1)}) {
+        keys.readBack(wrong);
+        CHECK(keys.isAsking());
+        CHECK(keys.askedProblem().startsWith(QLatin1String("That is not this group.")));
+        CHECK(keys.code() == code);
+    }
+    keys.showCode();
+    CHECK_FALSE(keys.isAsking());
+    CHECK(keys.code() == code);
+    CHECK(keys.askedProblem().isEmpty());
+    keys.askBack();
+    keys.readBack(group().toLower());
+    CHECK_FALSE(keys.isAsking());
+    CHECK(keys.code().isEmpty());
+    CHECK(keys.outcome() == QLatin1String("Good. Keep the paper where only you find it."));
+    program->back();
+    CHECK(program->notice().isEmpty());
+    program->openKeys();
+
+    // Whoever leaves while it is asked for loses nothing: the passphrase opens, and so does the paper, if it was right.
+    keys.makeCode(passphrase);
+    const QString newest = keys.code();
+    keys.askBack();
+    program->lock();
+    CHECK(keys.code().isEmpty());
+    CHECK_FALSE(keys.isAsking());
+    program->locking()->unlock(passphrase);
+    REQUIRE(program->home().isOpen());
+    program->lock();
+    program->locking()->useCode(true);
+    program->locking()->recover(newest, other, other);
+    CHECK(program->home().isOpen());
+}
+
+TEST_CASE("a page with the recovery code can be saved to print, and says to delete the file", "[diary][keys]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& keys = *program->keys();
+    program->openKeys();
+    QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("code.pdf"));
+    keys.savePage(QUrl::fromLocalFile(file));
+    CHECK_FALSE(QFile::exists(file));  // there is none to write down
+    keys.makeCode(passphrase);
+    keys.savePage(QUrl::fromLocalFile(folder.filePath(QStringLiteral("no/such/code.pdf"))));
+    CHECK(keys.pageOutcome() == QLatin1String("The file could not be written there. Choose another place."));
+    keys.savePage(QUrl::fromLocalFile(file));
+    CHECK(keys.pageOutcome() == QLatin1String("Done. Print the page, then delete the file: whoever finds it can open your diary."));
+    QFile page(file);
+    REQUIRE(page.open(QIODevice::ReadOnly));
+    CHECK(page.readAll().startsWith("%PDF-"));
+    CHECK_FALSE(keys.code().isEmpty());  // still to be read back
+    keys.askBack();
+    CHECK(keys.pageOutcome().isEmpty());
+    program->lock();
+    CHECK(keys.pageOutcome().isEmpty());
+}
+
+TEST_CASE("a recovery code does not stay on its page, whatever leads away from it, and that is said", "[diary][keys]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openKeys();
+    program->keys()->makeCode(passphrase);
+    REQUIRE_FALSE(program->keys()->code().isEmpty());
+    program->openCall();
+    REQUIRE(program->page() == Page::call);
+    CHECK(program->keys()->code().isEmpty());
+    program->back();
+    CHECK(program->notice().contains(QLatin1String("The code is not shown any more.")));
+
+    program->dismissNotice();
+    program->openKeys();
+    program->openSettings();
+    CHECK(program->notice().isEmpty());  // there was none
 }
 
 TEST_CASE("a diary that was locked shows neither code nor problem of before", "[diary][keys]")

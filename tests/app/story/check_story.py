@@ -2,11 +2,14 @@
 
 usage: check_story.py EBBLINE FOLDER
 
-Afterwards the summary is broken in every way that it is held to, one at a time, and each must be noticed.
+Afterwards the summary, what was said and the pictures are broken in every way that they are held to, one at a time, and each
+must be noticed.
 """
 
 import copy
+import hashlib
 import json
+import os
 import re
 import shutil
 import subprocess
@@ -41,7 +44,7 @@ def check_steps(steps):
     want(steps.get("calls", 0) > 0, "a call")
     want(steps.get("notes to silent patients", 0) > 0, "a note to the silent patient")
     for never in ("syncs with a problem", "syncs that missed a message", "syncs that saw two histories", "syncs with a vault older than the clinic's",
-                  "envelopes refused", "photographs refused"):
+                  "envelopes refused", "photographs refused", "looks with a backup overdue"):
         want(steps.get(never) == 0, f"none of the {never}, and their number: {steps.get(never)}")
     want(steps.get("syncs", 0) >= 100, "a hundred syncs")
     want(steps.get("entries tapped in", 0) >= 20, "twenty entries tapped in question by question")
@@ -90,7 +93,10 @@ def check_hub(hub):
     want(hub["planted_words_found"], "the same search finds an operation that was put into the database unsealed")
     want(hub["planted_packed_words_found"], "the same search finds a packed message that was put into the database unsealed")
     want(hub["log_holds_its_own_words"], "the same search finds the log's own words")
+    want(hub["planted_entries_found"] > 0, "the same search finds an entry without a note that was put into the database unsealed")
+    want(hub["planted_packed_entries_found"] > 0, "the same search finds such an entry in a packed message")
     want(hub["words_readable"] == [] and hub["entries_readable"] == 0, "nothing readable at the hub or on the way")
+    want(hub["entries_readable_in_database"] == 0, "no entry, scores and all, readable in the hub's database")
     want(hub["words_searched"] >= 10 and hub["entries_searched"] >= 100, "a search for many words and entries")
     want(hub["notes_found_on_phones"] > 0, "the same search finds notes where they are")
 
@@ -123,6 +129,7 @@ BREAKS = {
     "a fork": lambda s: s["steps"].update({"syncs that saw two histories": 1}),
     "an envelope refused": lambda s: s["steps"].update({"envelopes refused": 1}),
     "a problem nobody counted": lambda s: s["steps"].pop("syncs with a problem"),
+    "a desk that asks for a backup": lambda s: s["steps"].update({"looks with a backup overdue": 1}),
     "no finding closed at the queue": lambda s: s["steps"].pop("findings closed at the queue"),
     "silence a day late": lambda s: of(s, "silent", "silence").update(hours_after_onset=24 * (s["protocol"]["silent_days"] + 2)),
     "a second silence that is of no visit": lambda s: [f.pop("visit_day", None) for f in findings_of(s, "silent", "silence")],
@@ -134,21 +141,52 @@ BREAKS = {
     "a word readable at the hub": lambda s: s["hub"]["words_readable"].append("swelling"),
     "a search of the hub that finds nothing": lambda s: s["hub"].update(planted_words_found=[]),
     "a search of the hub that passes over what is packed": lambda s: s["hub"].update(planted_packed_words_found=[]),
+    "an entry readable in the hub's database": lambda s: s["hub"].update(entries_readable_in_database=1),
+    "a search of the hub for entries that finds nothing": lambda s: s["hub"].update(planted_entries_found=0),
+    "a search of the hub for entries that passes over what is packed": lambda s: s["hub"].update(planted_packed_entries_found=0),
     "an empty database": lambda s: s["hub"].update(database_rows=0),
     "a state ahead of proof": lambda s: s["entry_followed"]["states"].pop(1),
     "opened by nobody": lambda s: s["entry_followed"].update(states=s["entry_followed"]["states"][:2]),
 }
 
 
-def check_the_check(summary):
+def check_said(said):
+    """A story says how far it is, and nothing else: a page or a library that complains is a fault."""
+    for line in re.split(r"[\r\n]+", said):
+        want(not line.strip() or re.fullmatch(r"ebbline story: day \d+ of \d+", line), f"no complaint: {line}")
+
+
+def check_twins(pictures):
+    """Pictures, by name, of one program in one language, look and size of text: no two are the same."""
+    seen = {}
+    for name, picture in sorted(pictures.items()):
+        ending = re.search(r"-(en|de|ar|dark|200)$", name)
+        key = (name.split("-")[0], ending and ending[1], hashlib.sha256(picture).digest())
+        twin = seen.setdefault(key, name)
+        want(twin == name, f"two pictures, not one: {twin} and {name} are the same")
+
+
+def noticed(check, broken):
+    before = len(FAULTS)
+    check(broken)
+    found = len(FAULTS) > before
+    del FAULTS[before:]
+    return found
+
+
+def check_the_check(summary, said, pictures):
     for what, breaks in BREAKS.items():
         broken = copy.deepcopy(summary)
         breaks(broken)
-        before = len(FAULTS)
-        check_summary(broken)
-        noticed = len(FAULTS) > before
-        del FAULTS[before:]
-        want(noticed, f"that {what} is noticed")
+        want(noticed(check_summary, broken), f"that {what} is noticed")
+    for line in ("qrc:/qt/qml/Ebbline/Desk/QueuePage.qml:7:1: Expected token", "ebbline: day 1 of 2", "ebbline story: day 1 of 2 QFont"):
+        for broken in (f"{line}\n{said}", f"{said}{line}\n", f"\r{line}{said}"):
+            want(noticed(check_said, broken), f"that '{line}' is noticed")
+    for program, pages in (("phone", ("history", "settings")), ("desk", ("courses", "licence"))):
+        for language in ("en", "de", "ar"):
+            one, other = (f"{program}-{page}-{language}" for page in pages)
+            want(noticed(check_twins, pictures | {one: pictures[other]}), f"that {one} and {other} are one picture is noticed")
+    want(not noticed(check_twins, pictures | {"phone-history-de": pictures["phone-history-en"]}), "that a page may look the same in two languages")
 
 
 def check_files(folder, pictures):
@@ -180,14 +218,18 @@ def main():
     check_folders(ebbline, folder.with_name("not-a-story"))
     shutil.rmtree(folder, ignore_errors=True)
     folder.mkdir(parents=True)
-    played = subprocess.run([ebbline, "story", "--out", str(folder)], capture_output=True, text=True)
+    # Where the locale is no UTF-8, Qt says that it takes another: about the machine, not about the story.
+    played = subprocess.run([ebbline, "story", "--out", str(folder)], capture_output=True, text=True, env=os.environ | {"LC_ALL": "C.UTF-8"})
     want(played.returncode == 0, f"exit code 0, not {played.returncode}: {played.stderr.splitlines()[-1:]}")
+    check_said(played.stderr)
+    pictures = {file.stem: file.read_bytes() for file in folder.glob("*.png")}
+    check_twins(pictures)
     file = folder / "summary.json"
     if file.exists():
         summary = json.loads(file.read_text())
         check_summary(summary)
         if not FAULTS:
-            check_the_check(summary)
+            check_the_check(summary, played.stderr, pictures)
         check_files(folder, summary["steps"].get("pictures", 0))
     else:
         want(False, "a summary")

@@ -6,6 +6,7 @@
 #include "core/clock/iso8601.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
 
 #include <sstream>
 
@@ -63,7 +64,7 @@ TEST_CASE("placements give technique, zones, lots and clinic; two techniques are
     REQUIRE(courses);
     CHECK((*courses)[0].technique == "cones");
     CHECK((*courses)[0].zones == std::vector<std::string>{"cheek", "neck"});
-    CHECK((*courses)[0].lots == std::vector<std::string>{"TH-1"});
+    CHECK((*courses)[0].lots == std::vector{learning::PackLot{"TH-1"}});
     CHECK((*courses)[0].clinic == "Mole");
     CHECK((*courses)[1].technique == "mixed");
 }
@@ -75,6 +76,60 @@ TEST_CASE("a course in one table alone is named", "[tool][learn][errors]")
     const auto stray = pastCourses(scoresOf({"a"}), {told("a", "plain")}, {{"z", "", "cones", {}, ""}});
     CHECK(stray.error().reason == Reason::notFound);
     CHECK(stray.error().detail.find("'z'") != std::string::npos);
+}
+
+TEST_CASE("a course's own risk adjusts the chart over time, and without one every course has the same", "[tool][learn]")
+{
+    // R 4.2.2, recomputed from Steiner et al., Biostatistics 2000;1:441, with odds ratio 2.
+    const std::vector<double> values{.02, .05, .10, .04, .08, .03, .15, .05, .06, .02};
+    std::vector<std::string> names;
+    std::vector<exchange::TruthRow> truth;
+    std::vector<exchange::RiskRow> risks;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        names.push_back("c" + std::to_string(i));
+        truth.push_back(told(names[i], i == 2 || i == 4 || i == 7 ? "infection" : "plain"));
+        risks.push_back({names[i], values[i]});
+    }
+    const auto reported = [&](const std::vector<exchange::RiskRow>& own) {
+        const auto courses = pastCourses(scoresOf(names), truth, {}, own);
+        REQUIRE(courses);
+        auto report = learnReport(*courses, {});
+        REQUIRE(report);
+        return *report;
+    };
+    const auto textOf = [](const LearnReport& report) {
+        std::ostringstream text;
+        printText(report, text);
+        return text.str();
+    };
+
+    const LearnReport adjusted = reported(risks);
+    CHECK_THAT(adjusted.watch.points.back().sum, Catch::Matchers::WithinAbs(1.5717672, 5e-7));
+    CHECK_THAT(adjusted.watch.points.back().expectedMinusObserved, Catch::Matchers::WithinAbs(-2.40, 1e-9));
+    REQUIRE(adjusted.risks);
+    CHECK(adjusted.risks->lowest == .02);
+    CHECK(adjusted.risks->highest == .15);
+    CHECK(adjusted.risks->falseSignal.first <= adjusted.risks->falseSignal.second);
+    CHECK(textOf(adjusted).find("10 of 10 courses have a risk of their own (all risks: 0.02 to 0.15)") != std::string::npos);
+    CHECK(textOf(adjusted).find("the same risk is taken") == std::string::npos);
+    std::ostringstream json;
+    printJson(adjusted, json);
+    CHECK(json.str().find("\"ownRisks\": 10") != std::string::npos);
+    CHECK(json.str().find("\"falseSignal\": null") != std::string::npos);
+    CHECK(json.str().find("\"falseSignalMost\": ") != std::string::npos);
+
+    const LearnReport some = reported({{"c7", .15}});
+    CHECK_THAT(some.watch.points.back().expectedMinusObserved, Catch::Matchers::WithinAbs(9 * .05 + .15 - 3, 1e-9));
+    CHECK(textOf(some).find("1 of 10 courses have a risk of their own (all risks: 0.05 to 0.15)") != std::string::npos);
+
+    const LearnReport none = reported({});
+    CHECK_FALSE(none.risks);
+    CHECK_THAT(none.watch.points.back().expectedMinusObserved, Catch::Matchers::WithinAbs(10 * .05 - 3, 1e-9));
+    CHECK(textOf(none).find("the same risk is taken for every course") != std::string::npos);
+
+    const auto stray = pastCourses(scoresOf({"a"}), {told("a", "plain")}, {}, {{"z", .1, {2, 1}}});
+    CHECK(stray.error().reason == Reason::notFound);
+    CHECK(stray.error().detail == "table of risks, line 2: course 'z' has no row in the table of scores");
 }
 
 TEST_CASE("a report of nothing, or of one course, holds no number that is none", "[tool][learn]")

@@ -66,6 +66,27 @@ if(NOT late_count EQUAL count OR NOT err MATCHES "note: ${entries} entries say t
 endif()
 ebbline(0 words assess --scores late-scores.csv --signs late-signs.csv --out late-findings.csv)
 
+# Entries that all speak of one moment are as many in the tables.
+function(moments_of file answer)
+    file(STRINGS ${WORK}/${file} rows)
+    list(TRANSFORM rows REPLACE "^[^,]*,[^,]*,([^,]*),.*$" "\\1")
+    list(REMOVE_DUPLICATES rows)
+    list(LENGTH rows count)
+    set(${answer} ${count} PARENT_SCOPE)
+endfunction()
+set(same "${bundle}")
+foreach(before IN ITEMS "/about\",[ \n]*\"valueDateTime\": \"" "\"effectiveDateTime\": \"")
+    string(REGEX REPLACE "(${before})[^\"]*" "\\12090-01-02T19:00:00+01:00" same "${same}")
+endforeach()
+file(WRITE ${WORK}/same.json "${same}")
+ebbline(0 words read-bundle same.json --out-scores same-scores.csv --out-signs same-signs.csv)
+moments_of(scores.csv apart)
+moments_of(same-scores.csv together)
+if(NOT together EQUAL apart)
+    message(FATAL_ERROR "entries of one moment: ${together} moments where there were ${apart}")
+endif()
+ebbline(0 words assess --scores same-scores.csv --signs same-signs.csv --out same-findings.csv)
+
 # Two tables are written both or neither.
 file(WRITE ${WORK}/old.csv "old\n")
 ebbline(1 words read-bundle course.json --out-scores old.csv --out-signs nowhere/signs.csv)

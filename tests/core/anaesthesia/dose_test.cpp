@@ -1,8 +1,10 @@
 // Lidocaine against the label.
 //
-// Source: US prescribing information, lidocaine hydrochloride injection: plain 4.5 mg/kg and in
-// general not over 300 mg; with epinephrine 7 mg/kg and in general not over 500 mg; 1 % is 10 mg/mL,
-// 1:200,000 is 5 micrograms/mL. The figures below are these numbers multiplied out.
+// Source: US labels as openFDA gives their text. Lidocaine HCl injection: plain, adult, at most 4.5 mg/kg (2 mg/lb), in general
+// not over 300 mg in all. Lidocaine HCl with and without epinephrine: with it 7 mg/kg, in general not over 500 mg in all. The
+// labels' tables: 0.5, 1, 1.5 and 2 % are 5, 10, 15 and 20 mg/mL; 1:100,000 and 1:200,000 are 10 and 5 micrograms/mL. Of
+// whose label and of which year the text was is not on record, nor the sections of the maxima.
+// The figures below are these numbers multiplied out.
 
 #include "core/anaesthesia/dose.h"
 
@@ -179,6 +181,76 @@ TEST_CASE("where a clinic set the maximum with epinephrine below the plain one, 
 
     const auto dose = doseOf(treatment, limits);
 
+    REQUIRE(dose);
+    CHECK(dose->limitedAs == Drug::lidocaineWithEpinephrine);
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(200.0, 1e-12));
+    CHECK(dose->overMaximum);
+}
+
+TEST_CASE("where some of the solution held epinephrine and some did not, the plain maximum holds for all of it", "[anaesthesia]")
+{
+    using recovery::EpinephrineAt;
+    // 60 kg: 420 mg with epinephrine, 270 mg plain. 20 mL beside three tracks of 0.5 mL, of 1 % and 1:200,000.
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 60, 20);
+    recovery::Placement thread;
+    thread.anaestheticMl = 0.5;
+    treatment.placements.assign(3, thread);
+    const auto all = [&](std::optional<EpinephrineAt> at) {
+        for (recovery::Placement& placement : treatment.placements)
+            placement.epinephrineAt = at;
+    };
+    // Nobody says where, as in the treatments of an older program: the solution's word stands. Or all say that it was in all of it.
+    for (const auto& whole : {std::optional<EpinephrineAt>(), std::optional(EpinephrineAt::both)}) {
+        all(whole);
+        const auto dose = doseOf(treatment);
+        REQUIRE(dose);
+        CHECK(dose->limitedAs == Drug::lidocaineWithEpinephrine);
+        CHECK_FALSE(dose->epinephrineInPart);
+        CHECK_THAT(dose->maximumMg.value(), WithinRel(420.0, 1e-12));
+        CHECK_THAT(dose->epinephrineUg, WithinRel(107.5, 1e-12));  // 21.5 mL of 5 micrograms
+    }
+
+    // One thread alone says otherwise, or does not say where the others do.
+    struct Row { std::optional<EpinephrineAt> at; double mostUg; };
+    const auto row = GENERATE(Row{EpinephrineAt::nowhere, 105.0}, Row{EpinephrineAt::entryPoint, 107.5}, Row{EpinephrineAt::track, 107.5},
+                              Row{std::nullopt, 107.5});
+    treatment.placements[1].epinephrineAt = row.at;
+    const auto dose = doseOf(treatment);
+    REQUIRE(dose);
+    CHECK(dose->epinephrineInPart);
+    CHECK(dose->limitedAs == Drug::lidocaine);
+    CHECK_THAT(dose->givenMg, WithinRel(215.0, 1e-12));
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(270.0, 1e-12));
+    CHECK_THAT(dose->epinephrineUg, WithinRel(row.mostUg, 1e-12));
+    CHECK_FALSE(dose->overMaximum);
+    treatment.anaesthetic.extraMl = 26;  // 275 mg: within 420, over 270
+    CHECK(doseOf(treatment)->overMaximum);
+}
+
+TEST_CASE("of a solution without, nothing that a thread says raises the maximum", "[anaesthesia]")
+{
+    using recovery::EpinephrineAt;
+    auto treatment = treatmentWith(Drug::lidocaine, 1.0, 60, 20);
+    treatment.placements.resize(2);
+    const auto at = GENERATE(EpinephrineAt::nowhere, EpinephrineAt::both);
+    for (recovery::Placement& placement : treatment.placements)
+        placement.epinephrineAt = at;
+    const auto dose = doseOf(treatment);
+    REQUIRE(dose);
+    CHECK(dose->limitedAs == Drug::lidocaine);
+    CHECK_FALSE(dose->epinephrineInPart);
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(270.0, 1e-12));
+    CHECK(dose->epinephrineUg == 0);
+}
+
+TEST_CASE("where a clinic set the maximum with epinephrine below the plain one, giving some without does not raise it", "[anaesthesia]")
+{
+    Limits limits;
+    limits.epinephrineCapMg = 200;
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 70, 25);  // 250 mg: over the clinic's 200, under the 300 plain
+    treatment.placements.resize(1);
+    treatment.placements[0].epinephrineAt = recovery::EpinephrineAt::entryPoint;
+    const auto dose = doseOf(treatment, limits);
     REQUIRE(dose);
     CHECK(dose->limitedAs == Drug::lidocaineWithEpinephrine);
     CHECK_THAT(dose->maximumMg.value(), WithinRel(200.0, 1e-12));

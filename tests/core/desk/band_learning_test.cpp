@@ -216,7 +216,7 @@ TEST_CASE("what the clinic has on record is what learning sees, and an open cour
     CHECK(of(infected).outcome->kinds == std::vector<std::string>{"infection"});
     CHECK(of(doubtful).outcome->complicated);
     CHECK_FALSE(of(open).outcome);
-    CHECK(of(well).lots == std::vector<std::string>{"TH-4417"});
+    CHECK(of(well).lots == std::vector{learning::PackLot{"TH-4417"}});
     CHECK(of(well).zones == learning::zonesOf(sampleTreatment()));
     CHECK(of(well).days.size() == rehearsal::taughtBy(known.input).size());
     // A name that leads to no person.

@@ -4,9 +4,11 @@
 
 #include "core/bytes/reader.h"
 #include "core/desk/desk.h"
+#include "core/desk/inviting.h"
 #include "core/mailbox/embedded_store.h"
 #include "core/mailbox/service.h"
 #include "core/patient/diary.h"
+#include "core/patient/joining.h"
 #include "tests/core/records/sample_bodies.h"
 #include "tests/core/vault/folder.h"
 

@@ -10,11 +10,31 @@
 using namespace ebbline;
 using namespace std::chrono_literals;
 
+namespace {
+
+/// Of every event of a calendar file; -1 if they differ or say nothing.
+int sequenceOf(const std::string& calendar)
+{
+    int found = -1;
+    for (auto at = calendar.find("\r\nSEQUENCE:"); at != std::string::npos; at = calendar.find("\r\nSEQUENCE:", at + 1)) {
+        const int said = std::stoi(calendar.substr(at + 11));
+        if (found != -1 && said != found)
+            return -1;
+        found = said;
+    }
+    return found;
+}
+
+}  // namespace
+
 TEST_CASE("the phone gets the day that was agreed, and its reminder and its bells are of that day", "[desk][follow-up]")
 {
     test::ClinicWorld world;
     const auto course = world.treat();
     patient::Diary& phone = world.join(course);
+    const auto before = phone.calendar("Diary", "en");
+    REQUIRE(before.has_value());
+    REQUIRE(sequenceOf(*before) >= 0);
     const aftercare::Visit later{world.now().day() + std::chrono::days(25), {}};
     REQUIRE(world.desk.openCourse(course, triggers::defaultProtocol(), aftercare::momentOf(later, world.zone)));
     world.syncDesk();
@@ -32,6 +52,7 @@ TEST_CASE("the phone gets the day that was agreed, and its reminder and its bell
     const auto calendar = phone.calendar("Diary", "en");
     REQUIRE(calendar);
     CHECK(calendar->find("20270326T") != std::string::npos);
+    CHECK(sequenceOf(*calendar) == sequenceOf(*before) + 1);
 }
 
 namespace {

@@ -2,6 +2,11 @@
 
 #include "tests/core/desk/clinic_world.h"
 
+#include <catch2/generators/catch_generators.hpp>
+
+#include <type_traits>
+#include <utility>
+
 using namespace ebbline;
 using namespace std::chrono_literals;
 using desk::Inviting;
@@ -27,14 +32,18 @@ struct Meeting {
     }
 };
 
-/// Keeps the answers about a nonce until they are let through.
-class SlowNonce final : public sync::Courier {
+bool isNonce(const mailbox::Request& request) { return request.path.ends_with("/nonce"); }
+bool isAnything(const mailbox::Request&) { return true; }
+bool isQuestion(const mailbox::Request& request) { return request.method == "GET" && request.path.starts_with("/v1/offers/"); }
+
+/// Keeps some answers until they are let through.
+class SlowWay final : public sync::Courier {
 public:
-    explicit SlowNonce(test::LoopbackCourier& way) : m_way(way) {}
+    SlowWay(test::LoopbackCourier& way, bool (*isSlow)(const mailbox::Request&)) : m_way(way), m_isSlow(isSlow) {}
 
     void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
     {
-        m_way.send(request, [this, slow = request.path.ends_with("/nonce"), answer](const Result<mailbox::Response>& response) {
+        m_way.send(request, [this, slow = m_isSlow(request), answer](const Result<mailbox::Response>& response) {
             if (slow)
                 held.emplace_back([answer, response] { answer(response); });
             else
@@ -46,6 +55,7 @@ public:
 
 private:
     test::LoopbackCourier& m_way;
+    bool (*m_isSlow)(const mailbox::Request&);
 };
 
 }  // namespace
@@ -86,6 +96,42 @@ TEST_CASE("the thief's number is not the one on the patient's phone", "[pairing]
     meeting.inviting.refuse();
     CHECK(meeting.inviting.step() == Inviting::Step::failed);
     CHECK(meeting.world.desk.vault().links()->empty());
+}
+
+TEST_CASE("an answer that comes after the numbers were refused changes nothing of what is said", "[pairing]")
+{
+    const bool good = GENERATE(true, false);
+    CAPTURE(good);
+    test::ClinicWorld world;
+    SlowWay way(world.courier, isQuestion);
+    Inviting inviting(world.desk, world.clock, world.treat(), triggers::defaultProtocol(), world.inDays(21));
+    inviting.start(way, [] {});
+    REQUIRE(inviting.step() == Inviting::Step::shown);
+    Joining joining(world.newPhone(), world.clock);
+    REQUIRE(joining.start(inviting.qrText()));
+    const auto letThrough = [&] {
+        for (const auto& answer : std::exchange(way.held, {}))
+            answer();
+    };
+    for (int i = 0; i < 3; ++i) {
+        joining.poll(world.courier, [] {});
+        inviting.poll(way, [] {});
+        letThrough();
+    }
+    REQUIRE(inviting.step() == Inviting::Step::compare);
+
+    if (!good)
+        world.courier.refuse = [](const mailbox::Request& request) { return isQuestion(request) ? 404 : 0; };
+    inviting.poll(way, [] {});
+    REQUIRE(way.held.size() == 1);
+    inviting.refuse();
+    REQUIRE(inviting.problem().has_value());
+    const Error said = *inviting.problem();
+    letThrough();
+    CHECK(inviting.step() == Inviting::Step::failed);
+    CHECK(inviting.hasDiffered());
+    REQUIRE(inviting.problem().has_value());
+    CHECK(*inviting.problem() == said);
 }
 
 TEST_CASE("an offer that nobody used is over after ten minutes, on all three sides", "[pairing]")
@@ -204,7 +250,7 @@ TEST_CASE("an alarm that came while the hub was slow to answer is not replaced b
 {
     test::ClinicWorld world;
     const auto course = world.treat();
-    SlowNonce slow(world.courier);
+    SlowWay slow(world.courier, isNonce);
     Inviting inviting(world.desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
     inviting.start(slow, [] {});
     REQUIRE(inviting.step() == Inviting::Step::shown);
@@ -252,4 +298,33 @@ TEST_CASE("a link signed by somebody else than the clinic is refused", "[pairing
     CHECK(joining.step() == Joining::Step::failed);
     CHECK(joining.problem()->reason == Reason::forged);
     CHECK_FALSE(meeting.phone.linked());
+}
+
+TEST_CASE("desk and diary that are moved while the hub answers finish their sync where they are", "[pairing][sync]")
+{
+    test::ClinicWorld world;
+    patient::Diary& phone = world.join(world.treat());
+    SlowWay way(world.courier, isAnything);
+    const auto syncAndMove = [&](auto& who) {
+        std::optional<sync::Report> report;
+        who.syncNow(way, [&](const sync::Report& done) { report = done; });
+        REQUIRE_FALSE(report.has_value());
+        auto moved = std::move(who);
+        while (!report) {
+            REQUIRE_FALSE(way.held.empty());
+            for (const auto& answer : std::exchange(way.held, {}))
+                answer();
+        }
+        CHECK_FALSE(report->problem);
+        who = std::move(moved);
+    };
+    syncAndMove(phone);
+    syncAndMove(world.desk);
+}
+
+TEST_CASE("what reads a pairing code is no copy of another, which would take the link for it", "[pairing]")
+{
+    STATIC_REQUIRE_FALSE(std::is_copy_constructible_v<sync::Enrolling>);
+    STATIC_REQUIRE_FALSE(std::is_copy_constructible_v<Joining>);
+    STATIC_REQUIRE_FALSE(std::is_copy_constructible_v<desk::Applying>);
 }

@@ -140,6 +140,7 @@ TEST_CASE("course by course, the practice sees what it sees all at once", "[desk
     CHECK(figures.resolutions.size() == recovery::allSymptoms.size());
     CHECK(figures.watch.points.size() == static_cast<std::size_t>(figures.all.known));
     CHECK(figures.ways[static_cast<std::size_t>(learning::Way::area)].size() == 2);
+    CHECK(figures.ways[static_cast<std::size_t>(learning::Way::epinephrine)].size() == 2);
     // Two ways to write a lot are one lot.
     CHECK(figures.lots.size() == 3);
     CHECK_FALSE(world.desk.pastCourse(recovery::CourseId{}));
@@ -166,7 +167,7 @@ TEST_CASE("nobody who is over stands in the queue, and whoever says something af
     CHECK(std::any_of(queue.begin(), queue.end(), [&](const auto& row) { return row.course == closed; }));
 }
 
-TEST_CASE("a row nobody touches is overdue after its time, not once somebody reached her, and still when nobody did", "[desk][triage]")
+TEST_CASE("a row nobody touches is overdue after its time, not for the next hour once somebody reached her, and still when nobody did", "[desk][triage]")
 {
     test::ClinicWorld world;
     world.desk.setPerson("Ilan Osei");
@@ -190,5 +191,6 @@ TEST_CASE("a row nobody touches is overdue after its time, not once somebody rea
 
     queue = world.desk.queue();
     CHECK(queue.front().touched);
-    CHECK_FALSE(triage::isOverdue(queue.front(), world.zone.moment(emergency.since.at + std::chrono::hours(30))));
+    CHECK_FALSE(triage::isOverdue(queue.front(), world.zone.moment(world.clock.now() + std::chrono::minutes(59))));
+    CHECK(triage::isOverdue(queue.front(), world.zone.moment(world.clock.now() + std::chrono::minutes(61))));
 }

@@ -130,3 +130,135 @@ TEST_CASE("a plan is kept beside the treatment and belongs to its course alone",
     REQUIRE(world.desk.discardPlan(plan.course));
     CHECK_FALSE(world.desk.plan(plan.course));
 }
+
+TEST_CASE("recording a treatment takes its plan along, and keeps what an earlier record of it said", "[desk][treatment]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    auto treatment = world.desk.course(course)->state->treatment->treatment;
+    CHECK(treatment.planned.empty());
+    REQUIRE(world.desk.keepPlan(treatment));
+    treatment.placements.pop_back();
+    REQUIRE(world.desk.recordTreatment(treatment));
+    CHECK_FALSE(world.desk.plan(course));
+    const auto recorded = world.desk.course(course)->state->treatment->treatment;
+    CHECK(recorded.planned.size() == treatment.placements.size() + 1);
+    REQUIRE(world.desk.recordTreatment(recorded));
+    CHECK(world.desk.course(course)->state->treatment->treatment.planned == recorded.planned);
+}
+
+TEST_CASE("each patient has a draft of her own, and nobody's becomes that of whoever is chosen", "[desk][treatment][draft]")
+{
+    test::ClinicWorld world;
+    world.desk.setPerson("Ilan Osei");
+    const auto enrol = [&](const char* name) {
+        const auto made = world.desk.registerPatient(name, {}, "en");
+        REQUIRE(made);
+        return *made;
+    };
+    const auto first = enrol("Ada Quill");
+    const auto second = enrol("Berta Lind");
+    const auto drafted = [&] { return world.desk.drafted().value(); };
+    CHECK(world.desk.draft(first).error().reason == Reason::notFound);
+    CHECK(drafted().empty());
+
+    auto hers = world.desk.blankTreatment(first);
+    hers.weightKg = 80;
+    auto anybodys = world.desk.blankTreatment({});
+    anybodys.note = "of nobody";
+    REQUIRE(world.desk.keepDraft(hers));
+    REQUIRE(world.desk.keepDraft(anybodys));
+    CHECK(drafted().size() == 2);
+    CHECK(drafted().front().isNull());
+    CHECK(world.desk.draft(first) == hers);
+    CHECK(world.desk.draft(second).error().reason == Reason::notFound);
+
+    anybodys.patient = second;
+    REQUIRE(world.desk.handDraft(anybodys));
+    CHECK(world.desk.draft(second) == anybodys);
+    CHECK(world.desk.draft({}).error().reason == Reason::notFound);
+    REQUIRE(world.desk.discardDraft(second));
+    CHECK(drafted() == std::vector{first});
+}
+
+TEST_CASE("recording lets go of the draft of its course, and of no other", "[desk][treatment][draft]")
+{
+    test::ClinicWorld world;
+    world.desk.setPerson("Ilan Osei");
+    const auto patient = world.desk.registerPatient("Ada Quill", {}, "en");
+    REQUIRE(patient);
+    auto treatment = test::sampleTreatment();
+    treatment.patient = *patient;
+    auto another = world.desk.blankTreatment(*patient);
+    REQUIRE(world.desk.keepDraft(another));
+    REQUIRE(world.desk.recordTreatment(treatment));
+    CHECK(world.desk.draft(*patient) == another);
+
+    another.course = treatment.course;
+    REQUIRE(world.desk.keepDraft(another));
+    REQUIRE(world.desk.recordTreatment(treatment));
+    CHECK(world.desk.draft(*patient).error().reason == Reason::notFound);
+}
+
+TEST_CASE("an older program's draft moves to its patient once she has none, and what cannot be read stays", "[desk][treatment][draft]")
+{
+    test::ClinicWorld world;
+    world.desk.setPerson("Ilan Osei");
+    const auto patient = world.desk.registerPatient("Ada Quill", {}, "en");
+    REQUIRE(patient);
+    auto& vault = world.desk.vault();
+    const auto adopted = world.desk.adoptFormerDraft();
+    REQUIRE(adopted);
+    CHECK_FALSE(adopted->has_value());
+
+    const bytes::Bytes garbage{'g'};
+    REQUIRE(vault.keep("treatment-draft", garbage));
+    CHECK_FALSE(world.desk.adoptFormerDraft());
+    CHECK(vault.kept("treatment-draft") == garbage);
+
+    const auto own = world.desk.blankTreatment(*patient);
+    auto former = world.desk.blankTreatment(*patient);
+    former.note = "of before";
+    REQUIRE(vault.keep("treatment-draft", records::encode(records::TreatmentRecorded{former})));
+    REQUIRE(world.desk.keepDraft(own));
+    const auto waits = world.desk.adoptFormerDraft();
+    REQUIRE(waits);
+    CHECK_FALSE(waits->has_value());
+    CHECK(world.desk.draft(*patient) == own);
+
+    REQUIRE(world.desk.discardDraft(*patient));
+    const auto moved = world.desk.adoptFormerDraft();
+    REQUIRE(moved);
+    CHECK(*moved == *patient);
+    CHECK(world.desk.draft(*patient) == former);
+    CHECK(vault.kept("treatment-draft").error().reason == Reason::notFound);
+}
+
+TEST_CASE("a draft that cannot be read is told apart from none, and neither recording nor signing lets it go", "[desk][treatment][protocol][draft]")
+{
+    test::ClinicWorld world;
+    world.desk.setPerson("Ilan Osei");
+    auto treatment = test::sampleTreatment();
+    const auto patient = world.desk.registerPatient("Ada Quill", {}, "en");
+    REQUIRE(patient);
+    treatment.patient = *patient;
+    REQUIRE(world.desk.keepDraft(treatment));
+    const auto name = world.desk.vault().keptUnder("treatment-draft/").value().front().first;
+    const bytes::Bytes garbage{'g'};
+    REQUIRE(world.desk.vault().keep(name, garbage));
+    REQUIRE(world.desk.vault().keep("protocol-draft", garbage));
+
+    CHECK(world.desk.draft(*patient).error().reason != Reason::notFound);
+    CHECK(world.desk.protocolDraft().error().reason != Reason::notFound);
+    REQUIRE(world.desk.recordTreatment(treatment));
+    auto protocol = triggers::defaultProtocol();
+    REQUIRE(world.desk.signProtocol(protocol));
+    CHECK(world.desk.vault().kept(name) == garbage);
+    CHECK(world.desk.vault().kept("protocol-draft") == garbage);
+
+    protocol.carePlan.instructions.push_back({});
+    protocol.carePlan.instructions.back().kind = aftercare::InstructionKind::custom;
+    REQUIRE(world.desk.keepProtocolDraft(protocol));
+    REQUIRE(world.desk.protocolDraft());
+    CHECK(world.desk.protocolDraft()->carePlan == protocol.carePlan);
+}

@@ -49,6 +49,19 @@ TEST_CASE("a calendar is read back strictly, at the same moments, over a change 
     CHECK(sample().find("DTSTART;TZID=Europe/Berlin:20270328T200000\r\n") != std::string::npos);
 }
 
+TEST_CASE("a calendar says how often its plan was changed, so that another takes the newer event", "[calendar]")
+{
+    const auto made = writeCalendar({{"0123abcd-1", at("2027-03-27T20:00:00+01:00")}}, berlin, words, at("2027-03-27T11:00:00Z"), 3);
+    REQUIRE(made);
+    const auto read = readStrictly(*made);
+    CHECK(read.faults == std::vector<std::string>{});
+    REQUIRE(read.events.size() == 1);
+    CHECK(read.events.front().sequence == 3);
+    CHECK(made->find("SEQUENCE:3\r\n") != std::string::npos);
+    CHECK(sample().find("SEQUENCE:0\r\n") != std::string::npos);
+    CHECK_FALSE(readStrictly(replaced(*made, "SEQUENCE:3", "SEQUENCE:-3")).faults.empty());
+}
+
 TEST_CASE("the strict reader finds each kind of fault", "[calendar]")
 {
     const std::string good = sample();

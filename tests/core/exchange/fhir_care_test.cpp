@@ -200,8 +200,15 @@ TEST_CASE("every thread says where it lies", "[exchange][fhir]")
         CHECK(uses[i]["device"] == procedure["focalDevice"][i]["manipulated"]);
         CHECK(uses[i]["bodySite"] == procedure["bodySite"][i]);
     }
-    CHECK(uses[0]["bodySite"]["text"] == "midface-L");
-    CHECK(uses[1]["bodySite"]["text"] == "midface-R");
+    CHECK(uses[0]["bodySite"]["text"] == "midface, the patient's left");
+    CHECK(uses[1]["bodySite"]["text"] == "midface, the patient's right");
+    CHECK(uses[0]["bodySite"]["coding"][0]["code"] == "midface-L");
+    CHECK(uses[1]["bodySite"]["coding"][0]["code"] == "midface-R");
+    std::set<std::string> sides;
+    for (const Json& observation : resources(whole.dump(), "Observation"))
+        if (observation.contains("bodySite"))
+            sides.insert(observation["bodySite"]["coding"][0]["code"].get<std::string>() + ": " + observation["bodySite"]["text"].get<std::string>());
+    CHECK(sides == std::set<std::string>{"L: the patient's left", "R: the patient's right"});
 }
 
 TEST_CASE("a consent is in the bundle where it was recorded, and nowhere else", "[exchange][fhir][privacy]")

@@ -71,6 +71,41 @@ TEST_CASE("what can be in a bundle only once is refused when it comes twice", "[
     CHECK(refusalOf("Procedure", [](Json& r) { r["focalDevice"][1] = r["focalDevice"][0]; }) == Reason::malformed);
 }
 
+TEST_CASE("a thread of two products, one numbered by somebody else, and a plan for no treatment on record are refused", "[exchange][fhir][errors]")
+{
+    const Json carrier = {{"deviceIdentifier", "09506000134352"}, {"issuer", "http://hl7.org/fhir/NamingSystem/gs1-di"}};
+    CHECK_FALSE(refusalOf("Device", [&](Json& r) { r["udiCarrier"] = Json::array({carrier}); }));
+    CHECK(refusalOf("Device", [&](Json& r) { r["udiCarrier"] = Json::array({carrier, carrier}); }) == Reason::malformed);
+    CHECK(refusalOf("Device", [&](Json& r) {
+              r["udiCarrier"] = Json::array({carrier});
+              r["udiCarrier"][0]["issuer"] = "urn:somebody";
+          }) == Reason::malformed);
+    CHECK(refusalOf("Device", [&](Json& r) {
+              r["udiCarrier"] = Json::array({carrier});
+              r["udiCarrier"][0]["deviceIdentifier"] = "09506000134353";
+          }) == Reason::malformed);
+
+    exchange::CourseRecord record = sample();
+    record.treatment->planned = {recovery::asPlanned(record.treatment->placements[0])};
+    Json bundle = Json::parse(written(record));
+    for (Json& entry : bundle["entry"]) {
+        Json& resource = entry["resource"];
+        if (resource["resourceType"] == "DeviceRequest")
+            resource["subject"]["reference"] = elsewhere;
+    }
+    CHECK_FALSE(exchange::readBundle(bundle.dump()));
+
+    Json request = entryOf(bundle, "DeviceRequest");
+    record.treatment.reset();
+    Json bare = Json::parse(written(record));
+    request["fullUrl"] = elsewhere;
+    request["resource"]["subject"]["reference"] = entryOf(bare, "Patient")["fullUrl"];
+    bare["entry"].push_back(std::move(request));
+    const auto read = exchange::readBundle(bare.dump());
+    REQUIRE_FALSE(read);
+    CHECK(read.error().detail.starts_with("bundle: a plan is in it"));
+}
+
 TEST_CASE("two resources under one name are refused, in capitals as well", "[exchange][fhir][errors]")
 {
     for (const char* type : {"QuestionnaireResponse", "Communication", "DocumentReference", "DeviceUseStatement"}) {

@@ -38,7 +38,7 @@ const std::map<std::string, Rule> rules{
     {"VTIMEZONE", {{"TZID"}, {"LAST-MODIFIED", "TZURL"}, {"STANDARD", "DAYLIGHT"}}},
     {"STANDARD", {{"DTSTART", "TZOFFSETFROM", "TZOFFSETTO"}, {"TZNAME"}, {}}},
     {"DAYLIGHT", {{"DTSTART", "TZOFFSETFROM", "TZOFFSETTO"}, {"TZNAME"}, {}}},
-    {"VEVENT", {{"UID", "DTSTAMP", "DTSTART"}, {"DURATION", "SUMMARY", "CLASS", "TRANSP"}, {"VALARM"}}},
+    {"VEVENT", {{"UID", "DTSTAMP", "DTSTART"}, {"DURATION", "SUMMARY", "CLASS", "TRANSP", "SEQUENCE"}, {"VALARM"}}},
     {"VALARM", {{"ACTION", "TRIGGER", "DESCRIPTION"}, {}, {}}},
 };
 
@@ -261,6 +261,13 @@ private:
             if (zone == m_out.zones.end())
                 return fault("a TZID without its VTIMEZONE");
             made.at = zone->second.instantOf(*local);
+        }
+        if (const Property* sequence = part.find("SEQUENCE")) {
+            // A whole number from 0, section 3.8.7.4.
+            if (sequence->value.empty() || sequence->value.size() > 9 || sequence->value.find_first_not_of("0123456789") != std::string::npos)
+                fault("SEQUENCE");
+            else
+                made.sequence = std::stoi(sequence->value);
         }
         if (const Property* duration = part.find("DURATION"); duration && duration->value != "PT15M")
             fault("DURATION");

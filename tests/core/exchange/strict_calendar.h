@@ -28,6 +28,7 @@ struct ReadEvent {
     bool inUtc = false;
     std::string summary;
     int alarms = 0;
+    int sequence = 0;
 };
 
 struct ReadCalendar {

@@ -293,6 +293,22 @@ TEST_CASE("truth that contradicts itself is refused", "[exchange][tables][errors
     CHECK(firstProblem(readTruth("course,kind,onset_at,side\n" + row.rows)).starts_with(row.message));
 }
 
+TEST_CASE("risks known beforehand stand by course, and what is no risk is named with its place", "[exchange][tables][errors]")
+{
+    const auto read = readRisks("risk,course\n0.02,A7\n0.999,\"B, 8\"\n");
+    REQUIRE(read);
+    CHECK(*read == std::vector<RiskRow>{{"A7", 0.02}, {"B, 8", 0.999}});
+
+    for (const char* cell : {"0", "1", "5", "-0.1", "", "5 %", "0,05", "nan", "inf", "1e-3"}) {
+        CAPTURE(cell);
+        CHECK(firstProblem(readRisks("course,risk\nA,\"" + std::string(cell) + "\"\n"))
+              == "line 2, column 2 (risk): want a risk above 0 and below 1, such as 0.05, found '" + std::string(cell) + "'");
+    }
+    CHECK(firstProblem(readRisks("course,risk\nA,0.1\nA,0.1\n")) == "line 3, column 1 (course): this course was told in line 2 already");
+    CHECK_FALSE(readRisks("course,risk,kind\nA,0.1,plain\n"));
+    CHECK_FALSE(readRisks(""));
+}
+
 TEST_CASE("a finding is read back with its urgency, symptom and reason", "[exchange][tables]")
 {
     const std::vector<FindingRow> rows{

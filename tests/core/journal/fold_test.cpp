@@ -105,6 +105,12 @@ TEST_CASE("what a newer program wrote is kept and counted, not dropped", "[journ
 
     CHECK(journal.state().unknown == 1);
     CHECK(journal.operations() == std::vector{newer});
+    // Of which course it is stays known, whatever arrives before or after it.
+    journal.add(phone.write(EntryRecorded{entryWith(5)}, 5));
+    journal.add(phone.write(EntryRecorded{entryWith(6)}, 20));
+    REQUIRE(journal.state().notUnderstood.size() == 1);
+    CHECK(journal.state().notUnderstood.at(newer.course) == 1);
+    CHECK(fold(journal.operations()).notUnderstood == journal.state().notUnderstood);
 }
 
 TEST_CASE("an operation may not speak of another course than it says", "[journal]")

@@ -69,6 +69,24 @@ TEST_CASE("an act that is taken back stays on record, and the same act noted aga
     CHECK(early.state().courses.at(test::sampleCourse).takenBack(0));
 }
 
+TEST_CASE("a call about no finding is of its course, touches no finding, and can be taken back before it arrives", "[journal]")
+{
+    Writer desk{2}, other{3};
+    const Operation call = desk.write(CallNoted{test::sampleCourse, Contact::sheRang, "May she wash her hair?", "Dr. Ada Lund", evening}, 10);
+    const Operation back = other.write(ActTakenBack{test::sampleCourse, nameOf(call), "Dr. Jonas Feld", evening}, 20);
+
+    const State state = fold(std::vector{back, call});
+
+    const CourseState& course = state.courses.at(test::sampleCourse);
+    REQUIRE(course.calls.size() == 1);
+    CHECK(course.acts.empty());
+    CHECK(course.calls.front().value.text == "May she wash her hair?");
+    CHECK(course.actsTakenBack.contains(course.calls.front().operation));
+    const auto unknown = static_cast<Contact>(static_cast<int>(Contact::visitBroughtForward) + 1);
+    CHECK(check(CallNoted{test::sampleCourse, unknown, {}, "Dr. Ada Lund", evening}).error().reason == Reason::outOfRange);
+    CHECK(check(CallNoted{test::sampleCourse, Contact::spoken, std::string(2001, 'a'), "Dr. Ada Lund", evening}).error().reason == Reason::tooLarge);
+}
+
 TEST_CASE("a word is up until one that knew of it takes its place or takes it down", "[journal]")
 {
     Writer desk{2}, other{3};
@@ -109,9 +127,10 @@ TEST_CASE("acts, what was taken back and words fold to the same bytes in any ord
             Writer& writer = writers[*rc::gen::inRange<std::size_t>(0, writers.size())];
             const auto time = *rc::gen::inRange<std::uint64_t>(1, 40);
             const OperationName some{test::idOf<envelope::DeviceTag>(*rc::gen::inRange<std::uint8_t>(1, 4)), *rc::gen::inRange<std::uint64_t>(1, 9)};
-            switch (*rc::gen::inRange(0, 3)) {
+            switch (*rc::gen::inRange(0, 4)) {
             case 0: written.push_back(writer.write(taken(), time)); break;
             case 1: written.push_back(writer.write(ActTakenBack{test::sampleCourse, some, "Dr. Ada Lund", evening}, time)); break;
+            case 2: written.push_back(writer.write(CallNoted{test::sampleCourse, Contact::sheRang, "a", "Dr. Ada Lund", evening}, time)); break;
             default: written.push_back(writer.write(WordHandedOver{*rc::gen::element<std::string>("", "a", "b"), {some}, "Dr. Ada Lund", evening}, time));
             }
         }

@@ -43,7 +43,7 @@ inline learning::PastCourse anyCourse(int number)
     course.clinic = *rc::gen::elementOf(std::vector<std::string>{"Mole", "Reed", "Weir", ""});
     course.technique = *rc::gen::elementOf(std::vector<std::string>{"a", "b", ""});
     course.zones = *rc::gen::elementOf(std::vector<std::vector<std::string>>{{}, {"cheek"}, {"cheek", "neck"}});
-    course.lots = *rc::gen::elementOf(std::vector<std::vector<std::string>>{{}, {"TH-1"}, {"th1", "TH 2"}});
+    course.lots = *rc::gen::elementOf(std::vector<std::vector<learning::PackLot>>{{}, {{"TH-1", ""}}, {{"th1", ""}, {"TH 2", "09506000134352"}}});
     if (*rc::gen::inRange(0, 5) > 0)
         course.outcome = learning::Outcome{*rc::gen::inRange(0, 8) == 0, {}};
     const int days = *rc::gen::inRange(0, 24);

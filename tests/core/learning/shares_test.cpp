@@ -108,7 +108,7 @@ TEST_CASE("technique, zones and lots are read from the placements", "[learning]"
     CHECK(techniqueOf(treatment) == std::string(recovery::word(placement.material)) + " "
                                         + std::string(recovery::word(placement.form)));
     CHECK(zonesOf(treatment) == std::vector<std::string>{"cheek", "jawline"});
-    CHECK(lotsOf(treatment) == std::vector<std::string>{"TH-4417"});
+    CHECK(lotsOf(treatment) == std::vector{PackLot{"TH-4417"}});
     treatment.placements[1].material = recovery::Material::plla;
     CHECK(techniqueOf(treatment) == "mixed");
     CHECK(techniqueOf({}).empty());

@@ -4,6 +4,7 @@
 #include "tests/core/learning/sample_courses.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 
 using namespace ebbline;
 using learning::Way;
@@ -37,10 +38,32 @@ TEST_CASE("a treatment belongs to the group that all its threads share, else it 
     CHECK(groupOf(with({thread}), Way::threads) == learning::techniqueOf(with({thread})));
     for (const Way way : learning::allWays)
         CHECK(groupOf(with({}), way).empty());
-    auto numbed = with({thread});
-    CHECK(groupOf(numbed, Way::epinephrine) == "without");
-    numbed.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
-    CHECK(groupOf(numbed, Way::epinephrine) == "with");
+}
+
+TEST_CASE("whether there was epinephrine at the entry point is what the threads say, and unknown where one says nothing", "[learning][ways]")
+{
+    using recovery::EpinephrineAt;
+    const auto at = [](std::optional<EpinephrineAt> where) {
+        recovery::Placement thread;
+        thread.epinephrineAt = where;
+        return thread;
+    };
+    const auto none = at(EpinephrineAt::nowhere);
+    const auto entry = at(EpinephrineAt::entryPoint);
+    const auto track = at(EpinephrineAt::track);
+    const auto both = at(EpinephrineAt::both);
+    const auto unsaid = at({});
+    CHECK(groupOf(with({entry, both}), Way::epinephrine) == "with");
+    CHECK(groupOf(with({none, track}), Way::epinephrine) == "without");
+    CHECK(groupOf(with({entry, none}), Way::epinephrine) == "mixed");
+    CHECK(groupOf(with({both, track}), Way::epinephrine) == "mixed");
+    // In no order does a thread that says nothing join the others.
+    CHECK(groupOf(with({unsaid, both}), Way::epinephrine).empty());
+    CHECK(groupOf(with({both, unsaid}), Way::epinephrine).empty());
+    // What the solution held says nothing of the entry point.
+    auto older = with({unsaid});
+    older.anaesthetic.drug = GENERATE(recovery::Drug::lidocaine, recovery::Drug::lidocaineWithEpinephrine);
+    CHECK(groupOf(older, Way::epinephrine).empty());
 }
 
 TEST_CASE("groups stand by their courses, without the mixed and the unknown", "[learning][ways]")

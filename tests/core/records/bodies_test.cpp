@@ -114,7 +114,8 @@ TEST_CASE("a treatment says who placed the threads and what was redone, and only
 
 namespace {
 
-/// A treatment as programs wrote it before there was a third version; the second adds who placed the threads and one that was redone.
+/// A treatment as programs wrote it before there was a fourth version; the second adds who placed the threads and one that was redone,
+/// the third a binary64 of what was given otherwise.
 constexpr auto treatmentOfBefore =
     "0707070707070707070707070707070703030303030303030303030303030303806a5100a40100003c0000000d0000004575726f70652f42"
     "65726c696e020000000103010000000000807240000000000040654000000000000070400000000000007040010104130000006400000007"
@@ -141,6 +142,8 @@ TEST_CASE("a treatment that an older program wrote reads as it did, and goes on 
     treatment.placedBy = "Dr. Ada Lund";
     treatment.placements[1].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"};
     readsAs("0200" + std::string(treatmentOfBefore) + addedBySecond);
+    treatment.otherwiseMg = 37.5;
+    readsAs("0300" + std::string(treatmentOfBefore) + addedBySecond + "0000000000c04240");
 }
 
 TEST_CASE("what was given otherwise is a newer version of a treatment, and none of it is another thing than not written down", "[records][treatment]")
@@ -168,6 +171,68 @@ TEST_CASE("what was given otherwise is a newer version of a treatment, and none 
 
     // Out of bounds: refused in a record, and read in a draft, which nobody has finished.
     treatment.otherwiseMg = 1001;
+    CHECK(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})).error().reason == Reason::outOfRange);
+    CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
+}
+
+TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of a treatment, and what nobody said stays unsaid", "[records][treatment]")
+{
+    auto treatment = test::sampleTreatment();
+    treatment.note = "both sides even";
+    treatment.placedBy = "Dr. Ada Lund";
+    treatment.placements[1].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"};
+    treatment.placements[0].instrument = recovery::Instrument::bluntCannula;
+    treatment.placements[0].instrumentLengthMm = 90;
+    treatment.placements[0].epinephrineAt = recovery::EpinephrineAt::nowhere;
+    // Not written down what was given otherwise (1), of the first thread three of four things (0 and the value) and no product (1), of the second none,
+    // and no thread of a plan.
+    CHECK(encode(TreatmentRecorded{treatment})
+          == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "0002" "005a000000" "0001" "01" "01010101" "00000000").value());
+
+    treatment.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
+    treatment.anaesthetic.epinephrineOneIn = 200'000;
+    treatment.otherwiseMg = GENERATE(std::optional<double>(), std::optional(0.0), std::optional(37.5));
+    treatment.placements[0].epinephrineAt = recovery::EpinephrineAt::entryPoint;
+    if (GENERATE(false, true)) {
+        treatment.placements[0].lot = "TH-4417";
+        treatment.placements[0].article = "09506000134352";
+        treatment.planned = {recovery::asPlanned(treatment.placements[1]), recovery::asPlanned(treatment.placements[0])};
+    }
+    treatment.placements[1].epinephrineAt = GENERATE(std::optional<recovery::EpinephrineAt>(), std::optional(recovery::EpinephrineAt::both));
+    const auto newer = encode(TreatmentRecorded{treatment});
+    CHECK(newer[0] == 4);
+    const auto back = decode(Kind::treatmentRecorded, newer);
+    REQUIRE(back);
+    CHECK(std::get<TreatmentRecorded>(*back).treatment == treatment);
+    CHECK(encode(*back) == newer);
+    for (std::size_t length = 0; length < newer.size(); ++length) {
+        CAPTURE(length);
+        REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(newer).first(length)));
+    }
+
+    // One of the five is enough for the version, and none of them is too little for it.
+    for (const int said : {0, 1, 2, 3, 4, 5}) {
+        auto one = test::sampleTreatment();
+        recovery::Placement& thread = one.placements[1];
+        if (said == 1)
+            thread.instrument = recovery::Instrument::sharpNeedle;
+        if (said == 2)
+            thread.instrumentLengthMm = 60;
+        if (said == 3)
+            thread.epinephrineAt = recovery::EpinephrineAt::nowhere;
+        if (said == 4)
+            thread.article = "09506000134352";
+        if (said == 5)
+            one.planned = {recovery::asPlanned(one.placements[0])};
+        const auto raw = encode(TreatmentRecorded{one});
+        CHECK(raw[0] == (said == 0 ? 1 : 4));
+        CHECK(std::get<TreatmentRecorded>(decode(Kind::treatmentRecorded, raw).value()).treatment == one);
+    }
+    const auto empty = bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "01010101" "01010101" "00000000").value();
+    CHECK(decode(Kind::treatmentRecorded, empty).error().reason == Reason::malformed);
+
+    // Out of bounds: refused in a record, and read in a draft, which nobody has finished.
+    treatment.placements[0].instrumentLengthMm = 9;
     CHECK(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})).error().reason == Reason::outOfRange);
     CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
 }

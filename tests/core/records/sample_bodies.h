@@ -148,6 +148,7 @@ inline std::vector<records::Body> sampleBodies()
         WorkDone{Task::protocol, {}, "Dr. Ada Lund", at},
         ClinicPhotoTaken{sampleCourse, sampleManifest(11), photos::Pose::rightOblique, "Dr. Ada Lund", at},
         ClinicPhotoRemoved{sampleCourse, idOf<photos::PhotoTag>(11), "Dr. Jonas Feld", at},
+        CallNoted{sampleCourse, Contact::sheRang, "May she wash her hair?", "Dr. Ada Lund", at},
     };
 }
 

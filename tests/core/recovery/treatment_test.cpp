@@ -75,7 +75,13 @@ TEST_CASE("a placement that breaks a bound is refused by the field's name", "[re
         Row{[](Placement& p) { p.expiry = ""; }, "expiry"},
         Row{[](Placement& p) { p.anaestheticMl = -0.01; }, "anaesthetic"},
         Row{[](Placement& p) { p.anaestheticMl = 20.01; }, "anaesthetic"},
-        Row{[](Placement& p) { p.anaestheticMl = INFINITY; }, "anaesthetic"});
+        Row{[](Placement& p) { p.anaestheticMl = INFINITY; }, "anaesthetic"},
+        Row{[](Placement& p) { p.instrument = static_cast<Instrument>(0); }, "instrument"},
+        Row{[](Placement& p) { p.instrument = static_cast<Instrument>(3); }, "instrument"},
+        Row{[](Placement& p) { p.instrumentLengthMm = 9; }, "instrument length"},
+        Row{[](Placement& p) { p.instrumentLengthMm = 501; }, "instrument length"},
+        Row{[](Placement& p) { p.epinephrineAt = static_cast<EpinephrineAt>(0); }, "epinephrine"},
+        Row{[](Placement& p) { p.epinephrineAt = static_cast<EpinephrineAt>(5); }, "epinephrine"});
     Treatment treatment = soundTreatment();
     row.breakIt(treatment.placements[1]);
 
@@ -96,6 +102,7 @@ TEST_CASE("every bound itself is still accepted", "[recovery][treatment][boundar
     placement.gauge = GENERATE(14, 32);
     placement.lengthMm = GENERATE(10, 500);
     placement.anaestheticMl = GENERATE(0.0, 20.0);
+    placement.instrumentLengthMm = GENERATE(10, 500);
     placement.lot = std::string(40, 'x');
     placement.expiry.reset();
     CHECK(check(placement));
@@ -196,4 +203,57 @@ TEST_CASE("a thread that was redone needs its reason, and its twin on the other 
     CHECK(check(placement).error().reason == Reason::outOfRange);
     placement.redone = Redone{Redoing::added, std::string(401, 'x')};
     CHECK(check(placement).error().reason == Reason::malformed);
+}
+
+TEST_CASE("a thread has no epinephrine of a solution without, and its twin says what it says", "[recovery][treatment][errors]")
+{
+    Treatment treatment = soundTreatment();
+    Placement& thread = treatment.placements[1];
+    thread.instrument = Instrument::bluntCannula;
+    thread.instrumentLengthMm = 90;
+    thread.epinephrineAt = EpinephrineAt::nowhere;
+    CHECK(check(treatment));
+    thread.epinephrineAt = GENERATE(EpinephrineAt::entryPoint, EpinephrineAt::track, EpinephrineAt::both);
+    const Done checked = check(treatment);
+    REQUIRE_FALSE(checked);
+    CHECK(checked.error().detail.starts_with("placement 2: epinephrine:"));
+    treatment.anaesthetic.drug = Drug::lidocaineWithEpinephrine;
+    treatment.anaesthetic.epinephrineOneIn = 200'000;
+    CHECK(check(treatment));
+
+    const Placement twin = mirrored(thread);
+    CHECK(twin.instrument == thread.instrument);
+    CHECK(twin.instrumentLengthMm == thread.instrumentLengthMm);
+    CHECK(twin.epinephrineAt == thread.epinephrineAt);
+}
+
+TEST_CASE("the product of a lot is 14 digits whose last one checks the others, and stands only beside a lot", "[recovery][treatment][errors]")
+{
+    // By hand, weights 3 and 1 in turn: 0 + 9 + 15 + 0 + 18 + 0 + 0 + 0 + 3 + 3 + 12 + 3 + 15 = 78, so the last digit is 2.
+    Placement placement = soundPlacement();
+    placement.article = "09506000134352";
+    CHECK(check(placement));
+    for (const char* wrong : {"", "09506000134353", "9506000134352", "0950600013435A", "009506000134352"}) {
+        CAPTURE(wrong);
+        placement.article = wrong;
+        CHECK(check(placement).error().reason == Reason::malformed);
+    }
+    placement.article = "09506000134352";
+    CHECK(mirrored(placement).article == placement.article);
+    placement.lot.clear();
+    CHECK(check(placement).error().reason == Reason::malformed);
+}
+
+TEST_CASE("a plan that names a pack, an anaesthetic or a redoing is none, nor is one of more threads than a face takes", "[recovery][treatment][errors]")
+{
+    Treatment treatment = soundTreatment();
+    treatment.planned = {asPlanned(soundPlacement())};
+    CHECK(check(treatment));
+    treatment.planned[0].lot = "TH-1";
+    CHECK(check(treatment).error().detail.starts_with("planned 1: "));
+    treatment.planned[0] = asPlanned(soundPlacement());
+    treatment.planned[0].gauge = 40;
+    CHECK(check(treatment).error().reason == Reason::outOfRange);
+    treatment.planned.assign(61, asPlanned(soundPlacement()));
+    CHECK(check(treatment).error().reason == Reason::outOfRange);
 }

@@ -74,6 +74,40 @@ TEST_CASE("an alert before the onset is counted as that and not as a find", "[re
     CHECK(figures.front().beforeOnset == 1);
 }
 
+TEST_CASE("before the onset of folds that stay an alert of another trigger is no find", "[rehearsal]")
+{
+    const CourseVerdict pain = verdictOn(course(rebound, "puckering", 10), triggers::defaultProtocol());
+    CHECK(pain.beforeOnset);
+    CHECK_FALSE(pain.sinceOnset);
+
+    // The fold itself is noted on day 8, two days before it counts as one that stays: found.
+    KnownCourse folds = foldsOf({3, 3, 3, 3, 3, 3, 3, 3, 3});
+    folds.truth.kind = "puckering";
+    folds.truth.onset = onDay(10);
+    const CourseVerdict noted = verdictOn(folds, triggers::defaultProtocol());
+    REQUIRE(noted.sinceOnset);
+    CHECK(noted.sinceOnset->trigger == triggers::Trigger::persistentPuckering);
+    CHECK(noted.delayHours == 0);
+    CHECK_FALSE(noted.beforeOnset);
+}
+
+TEST_CASE("a note for the review finds folds that stay, and nothing that is only called by a like word", "[rehearsal]")
+{
+    KnownCourse folds = foldsOf({3, 3, 3, 3, 3, 3, 3, 3, 3});
+    for (const char* kind : {"puckering", "worsening-puckering", "lasting puckering"}) {
+        folds.truth.kind = kind;
+        CHECK(verdictOn(folds, triggers::defaultProtocol()).sinceOnset);
+    }
+    for (const char* kind : {"other-puckered-scar", "other-dimpled-abscess", "infection", "plain"}) {
+        folds.truth.kind = kind;
+        const CourseVerdict verdict = verdictOn(folds, triggers::defaultProtocol());
+        CHECK_FALSE(verdict.sinceOnset);
+        CHECK(verdict.reviewNote);
+    }
+    // An alert before the onset is one, whatever the kind is called.
+    CHECK(verdictOn(course(rebound, "other-dimpled-abscess", 10), triggers::defaultProtocol()).beforeOnset);
+}
+
 TEST_CASE("silence is no alert for anybody but a silent course", "[rehearsal]")
 {
     const CourseVerdict plain = verdictOn(course(ordinary, "plain", {}), triggers::defaultProtocol());

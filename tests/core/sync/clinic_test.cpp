@@ -305,3 +305,94 @@ TEST_CASE("a desk with patients of its own joins no other clinic", "[sync][clini
     CHECK(applying.problem()->reason == Reason::invalidState);
     CHECK(clinic.second.isOwner());  // of its own
 }
+
+TEST_CASE("a number that one desk corrects stands at the other, and no phone is told", "[sync][clinic][patients]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    const auto patient = clinic.second.patients().front();
+    const auto atPhone = clinic.phone.vault().operations().size();
+    auto changed = patient;
+    changed.phone = "+00 555 0199";
+    REQUIRE(clinic.world.desk.correctPatient(changed, {}));
+    clinic.everybody();
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == "+00 555 0199");
+    CHECK(clinic.second.corrections(patient.patient).front().by == "Dr. Ada Lund");
+    CHECK(clinic.phone.vault().operations().size() == atPhone);
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+
+    // Both at once, from what the first correction left: each holds in what it changed.
+    const auto seen = clinic.second.corrections(patient.patient).back().operation;
+    auto here = changed, there = changed;
+    here.phone = "+00 555 0188";
+    there.name = "Inez Varga";
+    REQUIRE(clinic.world.desk.correctPatient(here, seen));
+    clinic.world.clock.advance(1s);  // the name is the later one
+    REQUIRE(clinic.second.correctPatient(there, seen));
+    clinic.everybody();
+    for (desk::Desk* desk : {&clinic.world.desk, &clinic.second}) {
+        CHECK(desk->summary(clinic.course)->patientPhone == "+00 555 0188");
+        CHECK(desk->summary(clinic.course)->patientName == "Inez Varga");
+        CHECK(desk->corrections(patient.patient).back().crossed);
+    }
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+
+    // What a correction had written and a colleague's held against is in sight no more: brought back, it holds.
+    auto back = clinic.second.vault().state().patients.at(patient.patient);
+    back.phone = "+00 555 0199";
+    const auto last = clinic.second.corrections(patient.patient).back();
+    REQUIRE(last.written.phone == back.phone);
+    REQUIRE(last.after.phone == "+00 555 0188");
+    const auto brought = clinic.second.correctPatient(back, last.operation);
+    REQUIRE(brought);
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == "+00 555 0199");
+    clinic.everybody();
+    for (desk::Desk* desk : {&clinic.world.desk, &clinic.second}) {
+        CHECK(desk->summary(clinic.course)->patientPhone == "+00 555 0199");
+        CHECK(desk->corrections(patient.patient).back().operation == *brought);
+        CHECK(desk->corrections(patient.patient).back().by == "Dr. Jonas Feld");
+        CHECK_FALSE(desk->corrections(patient.patient).back().crossed);
+    }
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+    REQUIRE(clinic.second.takeBackCorrection(patient.patient, *brought));
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == "+00 555 0188");
+
+    // A backup is of one desk's own vault.
+    REQUIRE(clinic.world.desk.noteStep(records::Step::backupMade, "Dr. Ada Lund"));
+    clinic.everybody();
+    CHECK_FALSE(clinic.world.desk.isBackupDue());
+    CHECK(clinic.second.isBackupDue());
+}
+
+TEST_CASE("a correction that arrives late, from before the one in sight, is not undone by who had not seen it", "[sync][clinic][patients]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    const auto registered = clinic.second.patients().front();
+    auto number = registered, name = registered;
+    number.phone = "+00 555 0199";
+    name.name = "Inez Varga";
+    REQUIRE(clinic.world.desk.correctPatient(number, {}));
+    clinic.world.clock.advance(1s);
+    const auto seen = clinic.second.correctPatient(name, {});
+    REQUIRE(seen);
+    const auto inSight = clinic.second.patients().front();
+    REQUIRE(inSight == name);
+    clinic.everybody();
+    REQUIRE(clinic.second.summary(clinic.course)->patientPhone == number.phone);
+
+    auto written = inSight;
+    written.language = "de";
+    REQUIRE(clinic.second.correctPatient(written, *seen, inSight));
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == number.phone);
+    CHECK(clinic.second.patients().front().language == "de");
+    CHECK(clinic.second.corrections(registered.patient).size() == 3);
+    // Who saw the number, and writes the former one, means it.
+    const auto now = clinic.second.patients().front();
+    auto back = now;
+    back.phone = registered.phone;
+    REQUIRE(clinic.second.correctPatient(back, clinic.second.corrections(registered.patient).back().operation, now));
+    CHECK(clinic.second.summary(clinic.course)->patientPhone == registered.phone);
+}

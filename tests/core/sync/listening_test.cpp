@@ -104,6 +104,40 @@ TEST_CASE("news that a desk cannot take do not end its next wait; further news d
     CHECK(it.isNews());
 }
 
+TEST_CASE("what lies at a hub for good is no news when a wait is over; what comes beside it is", "[sync][listening]")
+{
+    Waiting it;
+    patient::Diary& other = it.world.join(it.world.treat("Tomas Reyl"));
+    it.world.syncDesk();
+    sync::Listening desk(it.world.desk.vault(), it.hub);
+    it.entry();
+    it.wait(desk);
+    REQUIRE(it.isNews());
+    for (int i = 0; i < 2; ++i) {
+        it.wait(desk);
+        REQUIRE(it.hub.isHolding());
+        it.world.clock.advance(25s);
+        it.hub.look(true);
+        CHECK(it.isNothing());
+    }
+    // The same sooner: something more was put into one of them.
+    it.wait(desk);
+    it.hub.look(true);
+    CHECK(it.isNews());
+
+    it.wait(desk);
+    it.world.clock.advance(25s);
+    REQUIRE(other.record(it.world.entryOf(other, 1, 1)));
+    it.world.syncPhone(other);
+    it.hub.look(true);
+    CHECK(it.isNews());
+    it.world.syncDesk();
+    it.wait(desk);
+    it.world.clock.advance(25s);
+    it.hub.look(true);
+    CHECK(it.isNothing());
+}
+
 TEST_CASE("a vault without a mailbox has nothing to wait for, and asks nobody", "[sync][listening]")
 {
     Waiting it;

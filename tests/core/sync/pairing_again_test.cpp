@@ -5,6 +5,7 @@
 
 #include "core/bytes/text.h"
 #include "core/sync/messages.h"
+#include "tests/core/photos/sample_jpeg.h"
 
 using namespace ebbline;
 using namespace std::chrono_literals;
@@ -117,6 +118,41 @@ TEST_CASE("what a phone left in a course that another phone has now is counted, 
     CHECK(world.desk.course(second)->state->entries.size() == 1);
     CHECK(phone.history().size() == 1);
     CHECK(phone.history().front().state.place == EntryState::Place::withClinic);
+    CHECK(world.desk.vault().quarantined(phone.link()->mailbox) == 0);
+}
+
+TEST_CASE("a phone with two courses speaks of the one that it is paired for, whichever treatment is the newer", "[sync][photos]")
+{
+    test::ClinicWorld world;
+    const auto older = world.treat("Lea Fontaine");
+    world.clock.advance(24h);
+    const auto newer = world.treat();
+    patient::Diary& phone = world.join(newer);
+    world.syncDesk();
+    const auto taken = phone.addPhoto(test::sampleJpegOf(200'000), photos::Pose::front, {}, world.now());
+    REQUIRE(taken.has_value());
+    REQUIRE(phone.course().course == newer);
+
+    pair(world, older, phone);
+    world.syncDesk();
+    std::size_t photosSent = 0;
+    for (int i = 0; i < 3; ++i) {
+        photosSent += world.syncPhone(phone).photosSent;
+        world.syncDesk();
+    }
+    CHECK(phone.course().course == older);
+    // Her photograph of the other course goes to nobody, and stands in no mailbox of this one.
+    CHECK(photosSent == 0);
+    CHECK(world.store->usage(world.clock.now())->blobs == 0);
+    CHECK(phone.photos().empty());
+
+    REQUIRE(phone.record(world.entryOf(phone, 4, 2)));
+    for (int i = 0; i < 2; ++i) {
+        world.syncPhone(phone);
+        world.syncDesk();
+    }
+    CHECK(world.desk.course(older)->state->entries.size() == 1);
+    CHECK(world.desk.course(newer)->state->entries.empty());
     CHECK(world.desk.vault().quarantined(phone.link()->mailbox) == 0);
 }
 

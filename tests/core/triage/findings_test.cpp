@@ -1,8 +1,12 @@
 // What an act on a finding covers: what its author had in sight, and nothing worse that came under the same subject.
 
+#include "core/bytes/text.h"
+#include "core/crypto/crypto.h"
+#include "tests/core/bytes/decimal_comma.h"
 #include "tests/core/triage/course_writer.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 #include <rapidcheck.h>
 
 #include <algorithm>
@@ -328,4 +332,46 @@ TEST_CASE("no finding is born closed or taken, whatever arrives when", "[triage]
         RC_ASSERT(traffic.honest());
         RC_ASSERT(traffic.anyOrderIsTheSame());
     }));
+}
+
+TEST_CASE("a finding of a fever has one key, whatever the system's locale, and an act under the key of a comma covers it", "[triage]")
+{
+    Corrected course;
+    course.tell(fever(38.2));
+    const Finding plain = course.only();
+    const auto keyOver = [&](const std::string& said) {
+        return plain.subject + "/" + std::string(recovery::word(plain.urgency)) + "/"
+               + bytes::toHex(bytes::View(crypto::hash256(bytes::viewOf(said))).first(8));
+    };
+    REQUIRE(plain.key == keyOver("temperature 38.2 C\n"));
+
+    SECTION("programs before wrote the decimal sign of the locale")
+    {
+        const auto* sign = GENERATE(",", "\u066B");
+        course.act(keyOver(std::string("temperature 38") + sign + "2 C\n"), Act::closed);
+        CHECK_FALSE(course.only().open);
+        CHECK(course.only().acts.size() == 1);
+        CHECK(course.only().key == plain.key);
+
+        course.tell(fever(39.5));
+        CHECK(course.only().open);
+        CHECK(course.only().acts.empty());
+        CHECK(course.only().actsBefore.size() == 1);
+    }
+    SECTION("a key over another value is another finding's")
+    {
+        CHECK_FALSE(triage::isKeyOf(keyOver("temperature 38,3 C\n"), plain));
+        CHECK_FALSE(triage::isKeyOf("", plain));
+        CHECK(triage::isKeyOf(plain.key, plain));
+    }
+    SECTION("under a decimal comma")
+    {
+        const test::DecimalComma comma;
+        if (!comma.isThere())
+            SKIP(test::DecimalComma::missing);
+        CHECK(course.only().key == plain.key);
+        CHECK(triage::explain(course.only()) == triage::explain(plain));
+        course.act(plain.key, Act::closed);
+        CHECK_FALSE(course.only().open);
+    }
 }

@@ -29,6 +29,7 @@ bool sameRow(const triage::Row& x, const triage::Row& y)
 {
     return x.course == y.course && x.urgency == y.urgency && x.since.at == y.since.at && x.silent == y.silent && x.day == y.day
            && x.takenBy == y.takenBy && x.touched == y.touched && (x.touched || x.untouchedSince.at == y.untouchedSince.at)
+           && x.overdueAt == y.overdueAt && x.lastAct == y.lastAct
            && std::ranges::equal(x.findings, y.findings, [](const triage::Finding& a, const triage::Finding& b) {
                   return a.key == b.key && a.open == b.open && a.acts == b.acts && a.changedSince == b.changedSince;
               });

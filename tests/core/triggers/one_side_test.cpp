@@ -1,5 +1,6 @@
 // One side that goes its own way, and folds that stay.
 
+#include "core/triggers/course_watch.h"
 #include "tests/core/triggers/evenings.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -43,7 +44,42 @@ std::string toldAfterThrees(const Evening& evening)
     return findings.empty() ? "nothing" : explain(findings.front());
 }
 
+/// How strongly an entry with a full left side speaks for it, so many hours after the treatment; the practitioner had found
+/// both sides alike, or had scored nothing. An earlier entry may stand before it.
+double evidenceAt(int hour, bool scoredBefore, std::optional<int> earlierHour = {})
+{
+    const auto sides = [](int left) {
+        return recovery::Scores{{Stream{Symptom::swelling, Side::left}, points(left)}, {Stream{Symptom::swelling, Side::right}, points(2)},
+                                {Stream{Symptom::pain, Side::left}, points(left)}, {Stream{Symptom::pain, Side::right}, points(2)}};
+    };
+    const auto after = [](int hours) {
+        clock::Moment at = treated;
+        at.at += std::chrono::hours(hours);
+        return at;
+    };
+    const CourseInput course{treated, scoredBefore ? sides(2) : recovery::Scores{}, {}};
+    const Protocol protocol = defaultProtocol();
+    CourseWatch watch(course, protocol);
+    if (earlierHour)
+        watch.take({after(*earlierHour), sides(4)});
+    double evidence = -1;
+    for (const Candidate& candidate : watch.take({after(hour), sides(7)}))
+        if (candidate.statistic == Statistic::oneSideFills)
+            evidence = candidate.value;
+    return evidence;
+}
+
 }  // namespace
+
+TEST_CASE("no entry takes the place of the practitioner's scores, however soon it follows", "[triggers][safety]")
+{
+    // Without them a side that filled within the hour would in part be the patient's own.
+    CHECK(evidenceAt(1, true) > evidenceAt(1, false));
+    CHECK(evidenceAt(2, true) > evidenceAt(2, false));
+    // Of two entries within three hours the later stands, beside the practitioner's scores and not for them.
+    CHECK(evidenceAt(4, true, 2) == evidenceAt(4, true));
+    CHECK(evidenceAt(4, true, 2) > 0);
+}
 
 TEST_CASE("one side that fills is told by a symptom that stands apart, never by one that is level or was not answered", "[triggers]")
 {

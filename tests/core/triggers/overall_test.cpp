@@ -54,7 +54,86 @@ std::optional<Candidate> offeredAtLast(const CourseInput& course, Statistic stat
     return offered;
 }
 
+/// What is judged, up to an evening, where everything over all symptoms fires as soon as its points say so, and of single
+/// streams the level alone if it is asked for.
+std::vector<Finding> judgedOverall(const CourseInput& course, Trigger trigger, bool streamsToo = false)
+{
+    Protocol protocol = defaultProtocol();
+    protocol.thresholds.levelOverall = protocol.thresholds.slowOverall = -100;
+    protocol.thresholds.level = streamsToo ? -100 : 100;
+    protocol.thresholds.slowRecovery = 100;
+    auto findings = judge(course, protocol, course.observations.back().at);
+    std::erase_if(findings, [&](const Finding& finding) { return finding.trigger != trigger; });
+    return findings;
+}
+
 }  // namespace
+
+TEST_CASE("a level over all symptoms that goes on is one finding, whichever symptom leads", "[triggers]")
+{
+    CourseInput course = evenings(4);
+    answer(course, Symptom::swelling, {8, 4, 8, 0, 4});
+    answer(course, Symptom::tightness, {4, 8, 4, 0, 8});
+
+    const auto findings = judgedOverall(course, Trigger::level);
+
+    // Again after the quiet evening, and not because another symptom led.
+    REQUIRE(findings.size() == 2);
+    CHECK(findings[0].day == 0);
+    CHECK(findings[0].stream == Stream{Symptom::swelling, Side::none});
+    CHECK(findings[1].day == 4);
+    CHECK(findings[1].stream == Stream{Symptom::tightness, Side::none});
+    for (const Finding& finding : findings)
+        CHECK(isOverall(finding));
+}
+
+TEST_CASE("a slowness over all symptoms that goes on is one finding, whichever symptom leads", "[triggers]")
+{
+    CourseInput course = evenings(11);
+    answer(course, Symptom::swelling, {5, 5, 5, 5, 5, 5, 5, 5, 5, 4, 5, 4});
+    answer(course, Symptom::tightness, {4, 4, 4, 4, 4, 4, 4, 4, 4, 5, 4, 5});
+
+    const auto findings = judgedOverall(course, Trigger::slowRecovery);
+
+    REQUIRE(findings.size() == 1);
+    CHECK(findings[0].day == 8);
+    CHECK(findings[0].stream == Stream{Symptom::swelling, Side::none});
+}
+
+TEST_CASE("a symptom that was scored without sides is not all symptoms together, and what becomes more urgent rings", "[triggers][safety]")
+{
+    CourseInput course = evenings(1);
+    course.observations[0].scores.insert_or_assign({Symptom::pain, Side::none}, points(5));
+    course.observations[1].scores.insert_or_assign({Symptom::pain, Side::none}, points(7));
+
+    const auto findings = judgedOverall(course, Trigger::level, true);
+
+    REQUIRE(findings.size() == 3);
+    CHECK_FALSE(isOverall(findings[0]));
+    CHECK(explain(findings[0]).starts_with("pain is far above the usual: 5 of 10 on day 0"));
+    CHECK(isOverall(findings[1]));
+    CHECK(explain(findings[1]).starts_with("all symptoms together are far above the usual on day 0, among them pain with 5 of 10"));
+    CHECK_FALSE(isOverall(findings[2]));
+    CHECK(findings[2].day == 1);
+    CHECK(findings[2].urgency == recovery::Urgency::callNow);
+}
+
+TEST_CASE("a finding of before findings over all symptoms were marked is one if it names no side", "[triggers]")
+{
+    Finding finding{.trigger = Trigger::level, .urgency = recovery::Urgency::nextWorkingDay, .stream = {Symptom::pain, Side::none},
+                    .raisedAt = treated, .day = 3, .numbers = {{"score", 4}}};
+    CHECK(isOverall(finding));
+    finding.trigger = Trigger::slowRecovery;
+    CHECK(isOverall(finding));
+    finding.trigger = Trigger::silence;
+    CHECK_FALSE(isOverall(finding));
+    finding.trigger = Trigger::level;
+    finding.stream.side = Side::left;
+    CHECK_FALSE(isOverall(finding));
+    finding.stream.side = Side::none;
+    finding.numbers["overall"] = 0;
+    CHECK_FALSE(isOverall(finding));
+}
 
 TEST_CASE("a 0 today does not hide that the last three days were high for so late a day", "[triggers]")
 {

@@ -135,3 +135,33 @@ TEST_CASE("a backup of a bound vault is proved with the device's secret and rest
     REQUIRE(restore(file, Offered::recoveryCode(code), device.clock.readings(), elsewhere));
     CHECK(Vault::unlock(elsewhere, Offered::recoveryCode(code), device.clock));
 }
+
+TEST_CASE("that a recovery code was read from its paper is kept with the vault, and holds for that code alone", "[vault][keystore]")
+{
+    const Device device;
+    const auto open = [&] {
+        auto vault = Vault::unlock(device.folder.path(), device.offer(passphrase), device.clock);
+        REQUIRE(vault);
+        return std::move(*vault);
+    };
+    {
+        Vault vault = open();
+        const Done early = noteCodeOnPaper(vault, device.folder.path());
+        REQUIRE_FALSE(early);
+        CHECK(early.error().reason == Reason::notFound);
+    }
+    const RecoveryCode first = device.printed();
+    CHECK_FALSE(isCodeOnPaper(open(), device.folder.path()));
+    {
+        Vault vault = open();
+        REQUIRE(noteCodeOnPaper(vault, device.folder.path()));
+    }
+    CHECK(isCodeOnPaper(open(), device.folder.path()));
+
+    // Another way in leaves the code as it is, also one that is bound.
+    REQUIRE(device.bind());
+    CHECK(isCodeOnPaper(open(), device.folder.path()));
+
+    const RecoveryCode second = device.printed();
+    CHECK_FALSE(isCodeOnPaper(open(), device.folder.path()));
+}

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <random>
+#include <set>
 
 using namespace ebbline;
 using namespace ebbline::vault;
@@ -155,4 +156,19 @@ TEST_CASE("too few, too many and impossible characters each have their own answe
     CHECK(RecoveryCode::fromText("9" + text.substr(1)).error().reason == Reason::malformed);
     CHECK(RecoveryCode::fromText("\xc3\xa4" + text.substr(2)).error().reason == Reason::malformed);
     CHECK(RecoveryCode::fromText("=" + text.substr(1)).error().reason == Reason::malformed);
+}
+
+TEST_CASE("a group of a code is known again, however it is typed, and no other is taken for it", "[vault]")
+{
+    const std::string code = "AAAQ-EAYE-AUDA-OCAJ-BIFQ-YDIO-B4IB-CEQT-LJ2K";  // the example of docs/formats/recovery_code.md
+    CHECK(vault::saysGroup(code, 1, "AAAQ"));
+    CHECK(vault::saysGroup(code, 5, " b 1-fq"));  // a one is read as an I
+    CHECK(vault::saysGroup(code, 9, "lj2k"));
+    CHECK(vault::saysGroup(code, 4, code));
+    for (const char* wrong : {"", "AAA", "AAAQE", "EAYE", "AAQA", "AAAQ-EAYE"})
+        CHECK_FALSE(vault::saysGroup(code, 1, wrong));
+    std::set<int> asked;
+    for (int i = 0; i < 1'000; ++i)
+        asked.insert(vault::groupToAsk());
+    CHECK(asked == std::set<int>{1, 2, 3, 4, 5, 6, 7, 8, 9});
 }

@@ -3,6 +3,7 @@
 #include "core/warnings/warnings.h"
 
 #include "core/clock/iso8601.h"
+#include "tests/core/bytes/decimal_comma.h"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
@@ -267,4 +268,22 @@ TEST_CASE("worse is what is more urgent, has a reason more, or the same reason w
     CHECK(isWorse(fever("temperature 39.5 C"), fever("temperature 38.0 C")));
     CHECK_FALSE(isWorse(fever("temperature 38.0 C"), fever("temperature 39.5 C")));
     CHECK(isWorse(fever("pain 10"), fever("pain 9")));
+}
+
+TEST_CASE("under a decimal comma a fever is told with a point, and a hotter one is worse", "[warnings]")
+{
+    const test::DecimalComma comma;
+    if (!comma.isThere())
+        SKIP(test::DecimalComma::missing);
+    const auto feverOf = [](double celsius) {
+        Entry entry = entryAfter(std::chrono::hours(100));
+        entry.temperature = *recovery::Temperature::celsius(celsius);
+        const auto found = judged(entry);
+        REQUIRE(found.size() == 1);
+        return found.front();
+    };
+
+    CHECK(feverOf(38.2).reasons.front() == "temperature 38.2 C");
+    CHECK(isWorse(feverOf(38.9), feverOf(38.1)));
+    CHECK_FALSE(isWorse(feverOf(38.1), feverOf(38.9)));
 }

@@ -1,6 +1,6 @@
 """check_android.py ROOT: the papers of the Android package.
 
-The permissions are exactly the needed ones, nothing is exported but the window, no backup takes anything
+The permissions are exactly the needed ones, of Qt's classes in the diary's sources as well, nothing is exported but the window, no backup takes anything
 along, every class that the manifest names is there, and a bell's words are those of the translations.
 """
 import re
@@ -15,7 +15,26 @@ PACKAGE = ROOT / "platform/android/package"
 A = "{http://schemas.android.com/apk/res/android}"
 T = "{http://schemas.android.com/tools}"
 
-PERMISSIONS = {"INTERNET", "CAMERA", "POST_NOTIFICATIONS", "RECEIVE_BOOT_COMPLETED", "SCHEDULE_EXACT_ALARM"}
+PERMISSIONS = {"INTERNET", "ACCESS_NETWORK_STATE", "CAMERA", "POST_NOTIFICATIONS", "RECEIVE_BOOT_COMPLETED", "SCHEDULE_EXACT_ALARM"}
+# What Qt itself asks Android for where a program uses these classes ("Qt for Android", and the manifests and Java of its modules).
+QT_CLASSES = {
+    "QNetworkAccessManager": "INTERNET",
+    "QNetworkInformation": "ACCESS_NETWORK_STATE",
+    "QCamera": "CAMERA",
+    "QCameraPermission": "CAMERA",
+    "QAudioInput": "RECORD_AUDIO",
+    "QAudioSource": "RECORD_AUDIO",
+    "QMediaRecorder": "RECORD_AUDIO",
+    "QMicrophonePermission": "RECORD_AUDIO",
+    "QGeoPositionInfoSource": "ACCESS_FINE_LOCATION",
+    "QLocationPermission": "ACCESS_FINE_LOCATION",
+    "QBluetoothDeviceDiscoveryAgent": "BLUETOOTH_SCAN",
+    "QBluetoothPermission": "BLUETOOTH_CONNECT",
+    "QContactsPermission": "READ_CONTACTS",
+    "QCalendarPermission": "READ_CALENDAR",
+}
+# Of app and platform, what is built into no phone.
+NOT_ON_PHONES = {"app/desk", "app/hub", "app/story", "app/tool", "platform/ios", "platform/linux", "platform/postgres", "platform/server"}
 RESTORED_AFTER = {
     "android.intent.action.BOOT_COMPLETED",
     "android.intent.action.MY_PACKAGE_REPLACED",
@@ -78,6 +97,28 @@ def read_manifest(package, faults):
                  "SCHEDULE_EXACT_ALARM_PERMISSION_STATE_CHANGED": "ACTION_SCHEDULE_EXACT_ALARM_PERMISSION_STATE_CHANGED"}
     for action in RESTORED_AFTER:
         faults.unless(f".{constants[action.rsplit('.', 1)[1]]}:" in text, f"RestoreReceiver does nothing after {action}")
+
+
+def diary_sources():
+    for folder in ("app", "platform"):
+        for file in sorted((ROOT / folder).rglob("*")):
+            if file.suffix in (".h", ".cpp") and "/".join(file.relative_to(ROOT).parts[:2]) not in NOT_ON_PHONES:
+                yield file.read_text(encoding="utf-8")
+
+
+def read_classes(asked, sources, faults):
+    text = re.sub(r"//[^\n]*", "", "\n".join(sources))
+    used = {name for name in QT_CLASSES if re.search(rf"\b{name}\b", text)}
+    for name in sorted(used):
+        faults.unless(QT_CLASSES[name] in asked, f"{name} is used and does nothing without {QT_CLASSES[name]}")
+    for permission in sorted(set(QT_CLASSES.values()) & asked):
+        faults.unless(any(QT_CLASSES[name] == permission for name in used), f"{permission} is asked for and no class of Qt's needs it")
+
+
+def classes(asked, sources):
+    faults = Faults()
+    read_classes(asked, sources, faults)
+    return faults.all
 
 
 def read_backups(package, faults):
@@ -143,6 +184,7 @@ MANIFEST = "AndroidManifest.xml"
 BREAKAGES = {
     "a permission too many": (MANIFEST, "</manifest>", '<uses-permission android:name="android.permission.READ_CONTACTS" /></manifest>'),
     "a permission too few": (MANIFEST, '<uses-permission android:name="android.permission.RECEIVE_BOOT_COMPLETED" />', ""),
+    "a network whose return nobody hears of": (MANIFEST, '<uses-permission android:name="android.permission.ACCESS_NETWORK_STATE" />', ""),
     "an invitation for more permissions": (MANIFEST, "</manifest>", "<!-- %%INSERT_PERMISSIONS --></manifest>"),
     "backups that are on": (MANIFEST, 'allowBackup="false"', 'allowBackup="true"'),
     "a backup that takes settings along": ("res/xml/data_extraction_rules.xml", '<exclude domain="sharedpref" path="." />', ""),
@@ -160,5 +202,9 @@ BREAKAGES = {
 
 versions = Faults()
 read_versions(ROOT, versions)
-finish("Android's papers", check(PACKAGE) + versions.all,
-       {words: check(broken_copy(PACKAGE, *change)) for words, change in BREAKAGES.items()})
+SOURCES = list(diary_sources())
+finish("Android's papers", check(PACKAGE) + versions.all + classes(PERMISSIONS, SOURCES),
+       {words: check(broken_copy(PACKAGE, *change)) for words, change in BREAKAGES.items()}
+       | {"a class of Qt's without its permission": classes(PERMISSIONS - {"ACCESS_NETWORK_STATE"}, SOURCES),
+          "a new class that listens": classes(PERMISSIONS, [*SOURCES, "QAudioSource source;"]),
+          "a permission that nothing needs": classes(PERMISSIONS, [text for text in SOURCES if "QNetworkInformation" not in text])})

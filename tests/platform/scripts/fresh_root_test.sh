@@ -19,7 +19,7 @@ stands_in() {
     stands_in id 'echo 0'
     stands_in debootstrap 'mkdir -p "${@: -2:1}"/{etc/apt/apt.conf.d,etc/dpkg/dpkg.cfg.d,proc,sys,dev}'
     stands_in chroot 'printf "%s\n" "${@: -1}" >>"$CHROOTED"'
-    stands_in mount 'echo "$*" >>"$CHROOTED"'
+    stands_in mount 'echo "$*" >>"$CHROOTED"' '[[ -z "${NO_MOUNT:-}" || "$*" != *"$NO_MOUNT"* ]]'
     stands_in umount 'exit 0'
     stands_in git 'exec tar -c -T /dev/null'
 }
@@ -49,6 +49,19 @@ has "runuser -u reader -- bash -c 'cd /ebbline && bash platform/test.sh"
 hasnt '^cd /ebbline && bash'
 # A user could not write to objects that root keeps.
 hasnt '^--bind .*objects'
+
+# A root with half of what belongs into it is not used.
+for missing in "proc proc" "--rbind /sys" "--rbind /dev" "--make-rslave"; do
+    rm -rf "$scratch/made"
+    : >"$scratch/chrooted"
+    if NO_MOUNT=$missing CHROOTED=$scratch/chrooted PATH=$scratch/bin:$PATH \
+        bash "$scratch/tree/platform/debian/fresh-root.sh" 12 run "$scratch/made" >"$scratch/said" 2>&1 \
+        || ! grep -q "Making a clean Debian 12 in .* failed" "$scratch/said"; then
+        echo "used although this could not be mounted: $missing" >&2
+        faults=$((faults + 1))
+    fi
+    hasnt 'platform/run.sh'
+done
 
 for wrong in "--sudo 11 run" "12 --sudo run" "12"; do
     # shellcheck disable=SC2086

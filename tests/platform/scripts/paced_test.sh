@@ -47,4 +47,14 @@ code=0
 BREAKS=yes build || code=$?
 [ "$code" = 1 ] || wrong "exit code $code of a build that failed"
 grep -q "FAILED: the last object" "$scratch/said" || wrong "the end of the log is not shown"
+# As apt-get speaks, whatever else it says in between.
+code=0
+bash -c 'set -euo pipefail; . "$1/platform/steps.sh"; paced "$1/apt.log" bash -c "
+    echo Unpacking before it is known how many
+    echo 1 upgraded, 1 newly installed, 0 to remove and 9 not upgraded.
+    for i in 1 2; do echo Preparing to unpack; echo Unpacking p\$i; done
+    echo Setting up p1; echo Setting up p2"' bash "$scratch" >"$scratch/said" 2>&1 || code=$?
+[ "$code" = 0 ] && [ "$(grep -c "ebbline: installed [0-9]*0 % (" "$scratch/said")" = 3 ] || wrong "installing does not say how far it is"
+grep -q "installed 50 % (2 of 4 steps)" "$scratch/said" || wrong "half of the packages are unpacked, and nothing says so"
+[ "$(wc -l <"$scratch/apt.log")" = 8 ] || wrong "apt's log is not whole"
 echo "the build says how far it has come"

@@ -38,6 +38,14 @@ TEXT
 mirror_is "a list" http://mirror.invalid/debian
 backports_are "a line that is commented out" absent
 
+# What would be added there is read as the backports of the same mirror; without a mirror there is nothing to add.
+files
+stanza=$(backports_of bookworm "${them[@]}")
+printf '%s\n' "$stanza" >"$scratch/sources.list.d/bookworm-backports.sources"
+backports_are "the stanza that is added" listed
+grep -qx 'URIs: http://mirror.invalid/debian' <<<"$stanza" || { echo "the stanza names another mirror: $stanza" >&2; faults=$((faults + 1)); }
+! backports_of trixie "${them[@]}" >/dev/null || { echo "a stanza for a suite that nothing lists" >&2; faults=$((faults + 1)); }
+
 listed sources.list <<'TEXT'
 deb http://mirror.invalid/debian bookworm main
 deb http://mirror.invalid/debian bookworm-backports main
@@ -107,8 +115,30 @@ Components: main
 TEXT
 backports_are "source packages alone" absent
 
+release_is() {
+    local found
+    files
+    found=$(release_mirror bookworm "${them[@]}")
+    [ "$found" = "$2" ] || { echo "$1: the release comes from '$found', wanted '$2'" >&2; faults=$((faults + 1)); }
+}
+
+listed sources.list <<'TEXT'
+deb http://elsewhere.invalid/linux/debian stable stable
+deb http://mirror.invalid/debian oldstable main
+deb http://security.invalid/debian-security oldstable-security main
+TEXT
+release_is "a name that wanders" "oldstable http://mirror.invalid/debian"
+mirror_is "a name that wanders" ""
+
+listed sources.list <<'TEXT'
+deb http://new.invalid/debian stable main
+deb http://mirror.invalid/debian bookworm main
+TEXT
+release_is "the codename beside another" "bookworm http://mirror.invalid/debian"
+
 rm -rf "$scratch"
 mkdir -p "$scratch"
 mirror_is "no file at all" ""
+release_is "no file at all" ""
 [ "$faults" -eq 0 ] || exit 1
 echo "every list was read as apt reads it"
