@@ -294,6 +294,11 @@
             <translation>قبل أن يسوء: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>بحسب اليوم المسجّل حينها: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>وصل قبل الوقت المدوّن عليه، %1: ساعة الهاتف أو ساعة هذا المكتب خاطئة</translation>
         </message>
@@ -873,6 +878,10 @@
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>صُحّح أو أُكمل بعد ذلك: لا يُثار هذا التنبيه بحسب القيود كما هي الآن. يبقى حتى يغلقه أحد.</translation>
+        </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>أُبلغ عنه بحسب يوم للمعالجة أو درجات بعدها مباشرة صُحِّحت منذ ذلك الحين. يبقى إلى أن يغلقه أحد.</translation>
         </message>
     </context>
     <context>
@@ -2456,6 +2465,101 @@
             <comment>lot, number of the product as on the pack</comment>
             <translation>%1، المنتج %2</translation>
         </message>
+        <message>
+            <source>%1: %2; until then %3</source>
+            <comment>label, what stands there now, what stood there</comment>
+            <translation>%1: %2؛ وحتى ذلك الحين %3</translation>
+        </message>
+        <message>
+            <source>Written in: %1</source>
+            <comment>a thread</comment>
+            <translation>أُضيف: %1</translation>
+        </message>
+        <message>
+            <source>Taken out of the record: %1</source>
+            <comment>a thread</comment>
+            <translation>حُذف من السجل: %1</translation>
+        </message>
+        <message>
+            <source>Thread %1</source>
+            <comment>its number</comment>
+            <translation>الخيط %1</translation>
+        </message>
+        <message>
+            <source>Thread %1, until then %2</source>
+            <comment>its number, its former number</comment>
+            <translation>الخيط %1، وحتى ذلك الحين %2</translation>
+        </message>
+        <message>
+            <source>drawn elsewhere</source>
+            <translation>رُسم في موضع آخر</translation>
+        </message>
+        <message>
+            <source>When the treatment was</source>
+            <translation>متى كانت المعالجة</translation>
+        </message>
+        <message>
+            <source>The threads are numbered otherwise.</source>
+            <translation>رُقّمت الخيوط بترتيب آخر.</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>التخدير</translation>
+        </message>
+        <message>
+            <source>Threads of the plan</source>
+            <translation>خيوط الخطة</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>ملاحظة مكتوبة</translation>
+        </message>
+        <message>
+            <source>Recorded again %1, without a reason</source>
+            <comment>when</comment>
+            <translation>سُجِّل من جديد %1 دون ذكر سبب</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>شخص ما</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2. Why: %3</source>
+            <comment>when, who, reason</comment>
+            <translation>صُحِّح %1 بواسطة %2. السبب: %3</translation>
+        </message>
+        <message>
+            <source>What stood there until then has not arrived at this desk.</source>
+            <translation>ما كان مكتوبًا حتى ذلك الحين لم يصل إلى هذا المكتب.</translation>
+        </message>
+        <message>
+            <source>Nothing differs from what stood there.</source>
+            <translation>لا شيء يختلف عمّا كان مكتوبًا.</translation>
+        </message>
+        <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>تُحسب هذه المتابعة وهاتفها بيوم آخر للعلاج، أو بدرجات أخرى بعده مباشرة، غير ما يقوله السجل. صحّح السجل أو سجّله مرة أخرى كما هو: عندها يُحسبان وفقه.</translation>
+        </message>
+        <message>
+            <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
+            <translation>سجّل مكتبان هذا دون أن يعلم أحدهما بالآخر. يسري السجل الأحدث كله؛ انظر أدناه ما قاله الآخر وصحّح ما ينقص.</translation>
+        </message>
+        <message>
+            <source>No phone has this course: nothing changes on one.</source>
+            <translation>لا هاتف لديه هذا المسار: لا يتغير شيء على أي هاتف.</translation>
+        </message>
+        <message>
+            <source>Her phone holds of the treatment only when it was and the scores right after. Both stay as they are; nothing of this goes there.</source>
+            <translation>لا يحفظ هاتفها من المعالجة إلا وقتها والدرجات بعدها مباشرة. يبقى الاثنان كما هما؛ ولا يُرسل شيء من هذا إليه.</translation>
+        </message>
+        <message>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>في المزامنة التالية يتلقى هاتفها وقت المعالجة والدرجات بعدها مباشرة، ويحسب بها الأيام والتذكيرات والتحذيرات. وحتى ذلك الحين يعمل بالقديمة. تُقيَّم النتائج من جديد لدى الطرفين؛ وما أُبلغ عنه يبقى، لكن هاتفًا ببرنامج أقدم يُسقط ما لا يثيره اليوم الجديد.</translation>
+        </message>
+        <message>
+            <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
+            <translation>الموعد المتفق عليه لا يقع بعد ذلك بمدة من 1 إلى 60 يومًا: اتفق على موعد آخر.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2596,6 +2700,22 @@
         <message>
             <source>Empties everything but the patient; can be undone.</source>
             <translation>يُفرغ كل شيء ما عدا المريض؛ ويمكن التراجع عنه.</translation>
+        </message>
+        <message>
+            <source>Correct the treatment of %1</source>
+            <translation>تصحيح معالجة %1</translation>
+        </message>
+        <message>
+            <source>Drop the correction</source>
+            <translation>ترك التصحيح</translation>
+        </message>
+        <message>
+            <source>The record stays as it is.</source>
+            <translation>يبقى السجل كما هو.</translation>
+        </message>
+        <message>
+            <source>Record the correction</source>
+            <translation>تسجيل التصحيح</translation>
         </message>
     </context>
     <context>
@@ -4394,6 +4514,22 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>لم يُرسم شيء: الخيط %1 موجود هناك. وقد اختير الآن.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>السبب</translation>
+        </message>
+        <message>
+            <source>Say why it is corrected.</source>
+            <translation>اذكر سبب التصحيح.</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>لم يتغير شيء بعد.</translation>
+        </message>
+        <message>
+            <source>A colleague corrected this record meanwhile. What you record holds as a whole, in place of hers: below stands what it would change.</source>
+            <translation>صحّح أحد الزملاء هذا السجل في هذه الأثناء. ما تسجّله يسري كله ويحل محله: أدناه ما سيتغير.</translation>
         </message>
         <message>
             <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
@@ -7230,6 +7366,10 @@
             <source>Call noted on the course</source>
             <translation>دُوّنت مكالمة في المسار</translation>
         </message>
+        <message>
+            <source>Treatment corrected</source>
+            <translation>صُحِّح العلاج</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7858,6 +7998,22 @@
         <message>
             <source>The treatment</source>
             <translation>المعالجة</translation>
+        </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>تصحيحات السجل</translation>
+        </message>
+        <message>
+            <source>Go on with the correction</source>
+            <translation>متابعة التصحيح</translation>
+        </message>
+        <message>
+            <source>Correct the treatment</source>
+            <translation>تصحيح المعالجة</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>يبقى ما كُتب من قبل مسجَّلًا</translation>
         </message>
     </context>
     <context>
@@ -8677,6 +8833,33 @@
         <message>
             <source>Taken back by %1</source>
             <translation>سحبه %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>لقد رأيته</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>تبقى مسودتك كما هي</translation>
+        </message>
+        <message>
+            <source>Why the record is corrected</source>
+            <translation>سبب تصحيح السجل</translation>
+        </message>
+        <message>
+            <source>What this changes</source>
+            <translation>ما الذي يغيّره هذا</translation>
+        </message>
+        <message>
+            <source>Nothing yet. Go through the steps and set right what is wrong.</source>
+            <translation>لا شيء بعد. مُرّ بالخطوات وصوّب ما هو خاطئ.</translation>
+        </message>
+        <message>
+            <source>The former record stays with the course. Whose treatment it is cannot be corrected here.</source>
+            <translation>يبقى السجل السابق مع المسار. ولا يمكن هنا تصحيح صاحبة المعالجة.</translation>
         </message>
     </context>
 </TS>

@@ -282,6 +282,11 @@
             <translation>Bevor es schlimmer war: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>Nach dem Tag, der damals galt: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>kam vor der Zeit, die darauf steht, %1: Die Uhr des Telefons oder dieses Pults geht falsch</translation>
         </message>
@@ -853,6 +858,10 @@
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Seither korrigiert oder ergänzt: So, wie die Einträge jetzt sind, gäbe es den Hinweis nicht. Er bleibt, bis ihn jemand schließt.</translation>
+        </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Der Hinweis kam nach einem Tag der Behandlung oder Werten gleich danach, die seither korrigiert wurden. Er bleibt, bis ihn jemand schließt.</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2365,101 @@
             <comment>lot, number of the product as on the pack</comment>
             <translation>%1, Produkt %2</translation>
         </message>
+        <message>
+            <source>%1: %2; until then %3</source>
+            <comment>label, what stands there now, what stood there</comment>
+            <translation>%1: %2; bis dahin %3</translation>
+        </message>
+        <message>
+            <source>Written in: %1</source>
+            <comment>a thread</comment>
+            <translation>Nachgetragen: %1</translation>
+        </message>
+        <message>
+            <source>Taken out of the record: %1</source>
+            <comment>a thread</comment>
+            <translation>Aus dem Eintrag genommen: %1</translation>
+        </message>
+        <message>
+            <source>Thread %1</source>
+            <comment>its number</comment>
+            <translation>Faden %1</translation>
+        </message>
+        <message>
+            <source>Thread %1, until then %2</source>
+            <comment>its number, its former number</comment>
+            <translation>Faden %1, bis dahin %2</translation>
+        </message>
+        <message>
+            <source>drawn elsewhere</source>
+            <translation>anders eingezeichnet</translation>
+        </message>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Wann die Behandlung war</translation>
+        </message>
+        <message>
+            <source>The threads are numbered otherwise.</source>
+            <translation>Die Fäden sind anders nummeriert.</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>Betäubung</translation>
+        </message>
+        <message>
+            <source>Threads of the plan</source>
+            <translation>Fäden des Plans</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>Recorded again %1, without a reason</source>
+            <comment>when</comment>
+            <translation>Erneut eingetragen %1, ohne Grund</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>jemand</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2. Why: %3</source>
+            <comment>when, who, reason</comment>
+            <translation>Korrigiert %1 von %2. Warum: %3</translation>
+        </message>
+        <message>
+            <source>What stood there until then has not arrived at this desk.</source>
+            <translation>Was bis dahin da stand, ist an diesem Pult nicht angekommen.</translation>
+        </message>
+        <message>
+            <source>Nothing differs from what stood there.</source>
+            <translation>Nichts ist anders als das, was da stand.</translation>
+        </message>
+        <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Dieser Verlauf und sein Telefon zählen nach einem anderen Tag der Behandlung oder nach anderen Werten gleich danach, als der Eintrag sagt. Korrigieren Sie den Eintrag, oder tragen Sie ihn unverändert noch einmal ein: Dann zählen sie nach ihm.</translation>
+        </message>
+        <message>
+            <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
+            <translation>Zwei Pulte haben das eingetragen, ohne voneinander zu wissen. Der spätere Eintrag gilt als Ganzes; sehen Sie unten nach, was der andere sagte, und korrigieren Sie, was fehlt.</translation>
+        </message>
+        <message>
+            <source>No phone has this course: nothing changes on one.</source>
+            <translation>Kein Telefon hat diesen Verlauf: Auf keinem ändert sich etwas.</translation>
+        </message>
+        <message>
+            <source>Her phone holds of the treatment only when it was and the scores right after. Both stay as they are; nothing of this goes there.</source>
+            <translation>Ihr Telefon kennt von der Behandlung nur, wann sie war, und die Werte gleich danach. Beides bleibt, wie es ist; nichts hiervon geht dorthin.</translation>
+        </message>
+        <message>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>Mit dem nächsten Abgleich bekommt ihr Telefon, wann die Behandlung war und die Werte gleich danach, und zählt Tage, Erinnerungen und Warnungen danach. Bis dahin richtet es sich nach den alten. Die Befunde werden auf beiden neu beurteilt; was gemeldet war, bleibt, aber ein Telefon mit einem älteren Programm lässt fallen, was der neue Tag nicht auslöst.</translation>
+        </message>
+        <message>
+            <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
+            <translation>Der vereinbarte Termin liegt nicht 1 bis 60 Tage danach: Vereinbaren Sie einen anderen.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2496,6 +2600,22 @@
         <message>
             <source>Empties everything but the patient; can be undone.</source>
             <translation>Leert alles außer der Person; lässt sich rückgängig machen.</translation>
+        </message>
+        <message>
+            <source>Correct the treatment of %1</source>
+            <translation>Behandlung von %1 korrigieren</translation>
+        </message>
+        <message>
+            <source>Drop the correction</source>
+            <translation>Korrektur verwerfen</translation>
+        </message>
+        <message>
+            <source>The record stays as it is.</source>
+            <translation>Der Eintrag bleibt, wie er ist.</translation>
+        </message>
+        <message>
+            <source>Record the correction</source>
+            <translation>Korrektur eintragen</translation>
         </message>
     </context>
     <context>
@@ -4194,6 +4314,22 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Nichts wurde gezeichnet: Faden %1 liegt dort schon. Er ist jetzt gewählt.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>Say why it is corrected.</source>
+            <translation>Sagen Sie, warum korrigiert wird.</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Noch ist nichts geändert.</translation>
+        </message>
+        <message>
+            <source>A colleague corrected this record meanwhile. What you record holds as a whole, in place of hers: below stands what it would change.</source>
+            <translation>Jemand aus dem Team hat diesen Eintrag inzwischen korrigiert. Was Sie eintragen, gilt als Ganzes und tritt an dessen Stelle: Unten steht, was es ändern würde.</translation>
         </message>
         <message>
             <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
@@ -6894,6 +7030,10 @@
             <source>Call noted on the course</source>
             <translation>Anruf beim Verlauf vermerkt</translation>
         </message>
+        <message>
+            <source>Treatment corrected</source>
+            <translation>Behandlung korrigiert</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7494,6 +7634,22 @@
         <message>
             <source>The treatment</source>
             <translation>Die Behandlung</translation>
+        </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Korrekturen des Eintrags</translation>
+        </message>
+        <message>
+            <source>Go on with the correction</source>
+            <translation>Mit der Korrektur fortfahren</translation>
+        </message>
+        <message>
+            <source>Correct the treatment</source>
+            <translation>Behandlung korrigieren</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Was vorher da stand, bleibt verzeichnet</translation>
         </message>
     </context>
     <context>
@@ -8305,6 +8461,33 @@
         <message>
             <source>Taken back by %1</source>
             <translation>Zurückgenommen von %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Ich habe es gesehen</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Ihr Entwurf bleibt, wie er ist</translation>
+        </message>
+        <message>
+            <source>Why the record is corrected</source>
+            <translation>Warum der Eintrag korrigiert wird</translation>
+        </message>
+        <message>
+            <source>What this changes</source>
+            <translation>Was das ändert</translation>
+        </message>
+        <message>
+            <source>Nothing yet. Go through the steps and set right what is wrong.</source>
+            <translation>Noch nichts. Gehen Sie durch die Schritte und stellen Sie richtig, was falsch ist.</translation>
+        </message>
+        <message>
+            <source>The former record stays with the course. Whose treatment it is cannot be corrected here.</source>
+            <translation>Der frühere Eintrag bleibt beim Verlauf. Wessen Behandlung es ist, lässt sich hier nicht korrigieren.</translation>
         </message>
     </context>
 </TS>

@@ -282,6 +282,11 @@
             <translation>Antes de empeorar: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>Según el día que constaba entonces: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>llegó antes de la hora que lleva, %1: el reloj del teléfono o de este puesto está mal</translation>
         </message>
@@ -853,6 +858,10 @@
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Corregido o completado después: tal como están ahora las anotaciones, este aviso no saldría. Se queda hasta que alguien lo cierre.</translation>
+        </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Aviso por un día del tratamiento, o unas puntuaciones justo después, que se corrigieron después. Se queda hasta que alguien lo cierre.</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2365,101 @@
             <comment>lot, number of the product as on the pack</comment>
             <translation>%1, producto %2</translation>
         </message>
+        <message>
+            <source>%1: %2; until then %3</source>
+            <comment>label, what stands there now, what stood there</comment>
+            <translation>%1: %2; hasta entonces %3</translation>
+        </message>
+        <message>
+            <source>Written in: %1</source>
+            <comment>a thread</comment>
+            <translation>Añadido: %1</translation>
+        </message>
+        <message>
+            <source>Taken out of the record: %1</source>
+            <comment>a thread</comment>
+            <translation>Quitado del registro: %1</translation>
+        </message>
+        <message>
+            <source>Thread %1</source>
+            <comment>its number</comment>
+            <translation>Hilo %1</translation>
+        </message>
+        <message>
+            <source>Thread %1, until then %2</source>
+            <comment>its number, its former number</comment>
+            <translation>Hilo %1, hasta entonces %2</translation>
+        </message>
+        <message>
+            <source>drawn elsewhere</source>
+            <translation>dibujado en otro lugar</translation>
+        </message>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Cuándo fue el tratamiento</translation>
+        </message>
+        <message>
+            <source>The threads are numbered otherwise.</source>
+            <translation>Los hilos están numerados de otro modo.</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
+        </message>
+        <message>
+            <source>Threads of the plan</source>
+            <translation>Hilos del plan</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Recorded again %1, without a reason</source>
+            <comment>when</comment>
+            <translation>Registrado de nuevo %1, sin motivo</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>alguien</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2. Why: %3</source>
+            <comment>when, who, reason</comment>
+            <translation>Corregido %1 por %2. Por qué: %3</translation>
+        </message>
+        <message>
+            <source>What stood there until then has not arrived at this desk.</source>
+            <translation>Lo que constaba hasta entonces no ha llegado a este puesto.</translation>
+        </message>
+        <message>
+            <source>Nothing differs from what stood there.</source>
+            <translation>Nada difiere de lo que constaba.</translation>
+        </message>
+        <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Este curso y su teléfono cuentan desde otro día del tratamiento, o con otras puntuaciones justo después, que lo que dice el registro. Corrija el registro o regístrelo de nuevo tal como está: entonces contarán según él.</translation>
+        </message>
+        <message>
+            <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
+            <translation>Dos puestos registraron esto sin saber uno del otro. El registro posterior vale por entero; mire abajo lo que decía el otro y corrija lo que falte.</translation>
+        </message>
+        <message>
+            <source>No phone has this course: nothing changes on one.</source>
+            <translation>Ningún teléfono tiene este caso: en ninguno cambia nada.</translation>
+        </message>
+        <message>
+            <source>Her phone holds of the treatment only when it was and the scores right after. Both stay as they are; nothing of this goes there.</source>
+            <translation>Su teléfono solo guarda del tratamiento cuándo fue y las puntuaciones justo después. Ambas cosas quedan como están; nada de esto va allí.</translation>
+        </message>
+        <message>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>Con la próxima sincronización su teléfono recibe cuándo fue el tratamiento y las puntuaciones justo después, y cuenta por ellos días, recordatorios y avisos. Hasta entonces se rige por los antiguos. Los hallazgos se juzgan de nuevo en ambos; lo que se señaló permanece, pero un teléfono con un programa anterior deja de mostrar lo que el nuevo día no provoca.</translation>
+        </message>
+        <message>
+            <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
+            <translation>La visita acordada no cae entre 1 y 60 días después: acuerde otra.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2496,6 +2600,22 @@
         <message>
             <source>Empties everything but the patient; can be undone.</source>
             <translation>Vacía todo menos la persona; se puede deshacer.</translation>
+        </message>
+        <message>
+            <source>Correct the treatment of %1</source>
+            <translation>Corregir el tratamiento de %1</translation>
+        </message>
+        <message>
+            <source>Drop the correction</source>
+            <translation>Descartar la corrección</translation>
+        </message>
+        <message>
+            <source>The record stays as it is.</source>
+            <translation>El registro queda como está.</translation>
+        </message>
+        <message>
+            <source>Record the correction</source>
+            <translation>Registrar la corrección</translation>
         </message>
     </context>
     <context>
@@ -4194,6 +4314,22 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>No se dibujó nada: el hilo %1 ya está ahí. Ahora está elegido.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Motivo</translation>
+        </message>
+        <message>
+            <source>Say why it is corrected.</source>
+            <translation>Diga por qué se corrige.</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Todavía no se ha cambiado nada.</translation>
+        </message>
+        <message>
+            <source>A colleague corrected this record meanwhile. What you record holds as a whole, in place of hers: below stands what it would change.</source>
+            <translation>Alguien del equipo corrigió este registro entretanto. Lo que usted registre vale por entero, en lugar de lo suyo: abajo consta lo que cambiaría.</translation>
         </message>
         <message>
             <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
@@ -6894,6 +7030,10 @@
             <source>Call noted on the course</source>
             <translation>Llamada anotada en el caso</translation>
         </message>
+        <message>
+            <source>Treatment corrected</source>
+            <translation>Tratamiento corregido</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7494,6 +7634,22 @@
         <message>
             <source>The treatment</source>
             <translation>El tratamiento</translation>
+        </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Correcciones del registro</translation>
+        </message>
+        <message>
+            <source>Go on with the correction</source>
+            <translation>Seguir con la corrección</translation>
+        </message>
+        <message>
+            <source>Correct the treatment</source>
+            <translation>Corregir el tratamiento</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Lo escrito antes queda registrado</translation>
         </message>
     </context>
     <context>
@@ -8305,6 +8461,33 @@
         <message>
             <source>Taken back by %1</source>
             <translation>Retirado por %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Lo he visto</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Su borrador queda como está</translation>
+        </message>
+        <message>
+            <source>Why the record is corrected</source>
+            <translation>Por qué se corrige el registro</translation>
+        </message>
+        <message>
+            <source>What this changes</source>
+            <translation>Qué cambia con esto</translation>
+        </message>
+        <message>
+            <source>Nothing yet. Go through the steps and set right what is wrong.</source>
+            <translation>Nada todavía. Recorra los pasos y corrija lo que esté mal.</translation>
+        </message>
+        <message>
+            <source>The former record stays with the course. Whose treatment it is cannot be corrected here.</source>
+            <translation>El registro anterior queda con el caso. De quién es el tratamiento no se puede corregir aquí.</translation>
         </message>
     </context>
 </TS>

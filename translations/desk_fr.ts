@@ -282,6 +282,11 @@
             <translation>Avant l’aggravation : %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>D’après le jour qui figurait alors : %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>arrivé avant l’heure qu’il porte, %1 : l’horloge du téléphone ou de ce poste est fausse</translation>
         </message>
@@ -853,6 +858,10 @@
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Corrigé ou complété depuis : d’après les notes actuelles, ce signal n’apparaîtrait pas. Il reste jusqu’à ce que quelqu’un le ferme.</translation>
+        </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Signalé d’après un jour du traitement, ou des scores juste après, corrigés depuis. Cela reste jusqu’à ce que quelqu’un le ferme.</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2365,101 @@
             <comment>lot, number of the product as on the pack</comment>
             <translation>%1, produit %2</translation>
         </message>
+        <message>
+            <source>%1: %2; until then %3</source>
+            <comment>label, what stands there now, what stood there</comment>
+            <translation>%1 : %2 ; jusque-là %3</translation>
+        </message>
+        <message>
+            <source>Written in: %1</source>
+            <comment>a thread</comment>
+            <translation>Ajouté : %1</translation>
+        </message>
+        <message>
+            <source>Taken out of the record: %1</source>
+            <comment>a thread</comment>
+            <translation>Retiré de l’enregistrement : %1</translation>
+        </message>
+        <message>
+            <source>Thread %1</source>
+            <comment>its number</comment>
+            <translation>Fil %1</translation>
+        </message>
+        <message>
+            <source>Thread %1, until then %2</source>
+            <comment>its number, its former number</comment>
+            <translation>Fil %1, jusque-là %2</translation>
+        </message>
+        <message>
+            <source>drawn elsewhere</source>
+            <translation>dessiné ailleurs</translation>
+        </message>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Quand le traitement a eu lieu</translation>
+        </message>
+        <message>
+            <source>The threads are numbered otherwise.</source>
+            <translation>Les fils sont numérotés autrement.</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>Anesthésique</translation>
+        </message>
+        <message>
+            <source>Threads of the plan</source>
+            <translation>Fils du plan</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Remarque</translation>
+        </message>
+        <message>
+            <source>Recorded again %1, without a reason</source>
+            <comment>when</comment>
+            <translation>Enregistré de nouveau %1, sans motif</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>quelqu’un</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2. Why: %3</source>
+            <comment>when, who, reason</comment>
+            <translation>Corrigé %1 par %2. Pourquoi : %3</translation>
+        </message>
+        <message>
+            <source>What stood there until then has not arrived at this desk.</source>
+            <translation>Ce qui y figurait jusque-là n’est pas arrivé à ce poste.</translation>
+        </message>
+        <message>
+            <source>Nothing differs from what stood there.</source>
+            <translation>Rien ne diffère de ce qui y figurait.</translation>
+        </message>
+        <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Ce suivi et son téléphone comptent à partir d’un autre jour du traitement, ou d’autres scores juste après, que ce que dit l’enregistrement. Corrigez l’enregistrement, ou enregistrez-le de nouveau tel quel : ils compteront alors d’après lui.</translation>
+        </message>
+        <message>
+            <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
+            <translation>Deux postes ont enregistré ceci sans savoir l’un de l’autre. L’enregistrement le plus récent vaut en entier ; regardez plus bas ce que disait l’autre et corrigez ce qui manque.</translation>
+        </message>
+        <message>
+            <source>No phone has this course: nothing changes on one.</source>
+            <translation>Aucun téléphone n’a ce suivi : rien n’y change.</translation>
+        </message>
+        <message>
+            <source>Her phone holds of the treatment only when it was and the scores right after. Both stay as they are; nothing of this goes there.</source>
+            <translation>Son téléphone ne garde du traitement que sa date et les scores juste après. Les deux restent tels quels ; rien de ceci n’y est envoyé.</translation>
+        </message>
+        <message>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>À la prochaine synchronisation, son téléphone reçoit la date du traitement et les scores juste après, et compte d’après eux jours, rappels et alertes. Jusque-là il se règle sur les anciens. Les constats sont jugés à nouveau des deux côtés ; ce qui a été signalé reste, mais un téléphone dont le programme est plus ancien laisse tomber ce que le nouveau jour ne déclenche pas.</translation>
+        </message>
+        <message>
+            <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
+            <translation>Le rendez-vous convenu ne tombe pas 1 à 60 jours après : convenez d’un autre.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2496,6 +2600,22 @@
         <message>
             <source>Empties everything but the patient; can be undone.</source>
             <translation>Vide tout sauf la personne ; peut être annulé.</translation>
+        </message>
+        <message>
+            <source>Correct the treatment of %1</source>
+            <translation>Corriger le traitement de %1</translation>
+        </message>
+        <message>
+            <source>Drop the correction</source>
+            <translation>Abandonner la correction</translation>
+        </message>
+        <message>
+            <source>The record stays as it is.</source>
+            <translation>L’enregistrement reste tel quel.</translation>
+        </message>
+        <message>
+            <source>Record the correction</source>
+            <translation>Enregistrer la correction</translation>
         </message>
     </context>
     <context>
@@ -4194,6 +4314,22 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Rien n’a été tracé : le fil %1 s’y trouve déjà. Il est choisi maintenant.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Motif</translation>
+        </message>
+        <message>
+            <source>Say why it is corrected.</source>
+            <translation>Dites pourquoi c’est corrigé.</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Rien n’est encore changé.</translation>
+        </message>
+        <message>
+            <source>A colleague corrected this record meanwhile. What you record holds as a whole, in place of hers: below stands what it would change.</source>
+            <translation>Quelqu’un de l’équipe a corrigé cet enregistrement entre-temps. Ce que vous enregistrez vaut en entier, à sa place : ce que cela changerait figure plus bas.</translation>
         </message>
         <message>
             <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
@@ -6894,6 +7030,10 @@
             <source>Call noted on the course</source>
             <translation>Appel noté dans le suivi</translation>
         </message>
+        <message>
+            <source>Treatment corrected</source>
+            <translation>Traitement corrigé</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7494,6 +7634,22 @@
         <message>
             <source>The treatment</source>
             <translation>Le traitement</translation>
+        </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Corrections de l’enregistrement</translation>
+        </message>
+        <message>
+            <source>Go on with the correction</source>
+            <translation>Poursuivre la correction</translation>
+        </message>
+        <message>
+            <source>Correct the treatment</source>
+            <translation>Corriger le traitement</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>Ce qui était écrit avant reste consigné</translation>
         </message>
     </context>
     <context>
@@ -8305,6 +8461,33 @@
         <message>
             <source>Taken back by %1</source>
             <translation>Retiré par %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Je l’ai vu</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Votre brouillon reste tel quel</translation>
+        </message>
+        <message>
+            <source>Why the record is corrected</source>
+            <translation>Pourquoi l’enregistrement est corrigé</translation>
+        </message>
+        <message>
+            <source>What this changes</source>
+            <translation>Ce que cela change</translation>
+        </message>
+        <message>
+            <source>Nothing yet. Go through the steps and set right what is wrong.</source>
+            <translation>Rien encore. Parcourez les étapes et rectifiez ce qui est faux.</translation>
+        </message>
+        <message>
+            <source>The former record stays with the course. Whose treatment it is cannot be corrected here.</source>
+            <translation>L’ancien enregistrement reste avec le suivi. À qui appartient le traitement ne peut pas être corrigé ici.</translation>
         </message>
     </context>
 </TS>

@@ -282,6 +282,11 @@
             <translation>Antes de piorar: %1</translation>
         </message>
         <message>
+            <source>By the day that stood then: %1</source>
+            <comment>an act</comment>
+            <translation>Pelo dia que constava então: %1</translation>
+        </message>
+        <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
             <translation>chegou antes da hora que traz, %1: o relógio do celular ou desta estação está errado</translation>
         </message>
@@ -853,6 +858,10 @@
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
             <translation>Corrigido ou completado depois: com as anotações de agora, este aviso não surgiria. Ele fica até alguém fechá-lo.</translation>
+        </message>
+        <message>
+            <source>Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.</source>
+            <translation>Sinalizado por um dia do tratamento, ou notas logo depois, corrigidos desde então. Fica até que alguém o feche.</translation>
         </message>
     </context>
     <context>
@@ -2356,6 +2365,101 @@
             <comment>lot, number of the product as on the pack</comment>
             <translation>%1, produto %2</translation>
         </message>
+        <message>
+            <source>%1: %2; until then %3</source>
+            <comment>label, what stands there now, what stood there</comment>
+            <translation>%1: %2; até então %3</translation>
+        </message>
+        <message>
+            <source>Written in: %1</source>
+            <comment>a thread</comment>
+            <translation>Acrescentado: %1</translation>
+        </message>
+        <message>
+            <source>Taken out of the record: %1</source>
+            <comment>a thread</comment>
+            <translation>Retirado do registro: %1</translation>
+        </message>
+        <message>
+            <source>Thread %1</source>
+            <comment>its number</comment>
+            <translation>Fio %1</translation>
+        </message>
+        <message>
+            <source>Thread %1, until then %2</source>
+            <comment>its number, its former number</comment>
+            <translation>Fio %1, até então %2</translation>
+        </message>
+        <message>
+            <source>drawn elsewhere</source>
+            <translation>desenhado em outro lugar</translation>
+        </message>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Quando foi o tratamento</translation>
+        </message>
+        <message>
+            <source>The threads are numbered otherwise.</source>
+            <translation>Os fios estão numerados de outro modo.</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
+        </message>
+        <message>
+            <source>Threads of the plan</source>
+            <translation>Fios do plano</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Observação</translation>
+        </message>
+        <message>
+            <source>Recorded again %1, without a reason</source>
+            <comment>when</comment>
+            <translation>Registrado de novo %1, sem motivo</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>alguém</translation>
+        </message>
+        <message>
+            <source>Corrected %1 by %2. Why: %3</source>
+            <comment>when, who, reason</comment>
+            <translation>Corrigido %1 por %2. Por quê: %3</translation>
+        </message>
+        <message>
+            <source>What stood there until then has not arrived at this desk.</source>
+            <translation>O que constava até então não chegou a esta estação.</translation>
+        </message>
+        <message>
+            <source>Nothing differs from what stood there.</source>
+            <translation>Nada difere do que constava.</translation>
+        </message>
+        <message>
+            <source>This course and its phone count by another day of the treatment, or by other scores right after it, than the record says. Correct the record, or record it once more as it is: then they count by it.</source>
+            <translation>Este acompanhamento e seu telefone contam a partir de outro dia do tratamento, ou com outras notas logo depois, do que diz o registro. Corrija o registro ou registre-o de novo como está: então contarão por ele.</translation>
+        </message>
+        <message>
+            <source>Two desks recorded this without knowing of each other. The later record holds as a whole; look below what the other one said, and correct what is missing.</source>
+            <translation>Duas estações registraram isto sem saber uma da outra. O registro mais recente vale por inteiro; veja abaixo o que o outro dizia e corrija o que falta.</translation>
+        </message>
+        <message>
+            <source>No phone has this course: nothing changes on one.</source>
+            <translation>Nenhum celular tem este acompanhamento: nada muda em nenhum.</translation>
+        </message>
+        <message>
+            <source>Her phone holds of the treatment only when it was and the scores right after. Both stay as they are; nothing of this goes there.</source>
+            <translation>O celular dela guarda do tratamento apenas quando foi e as notas logo depois. Ambos ficam como estão; nada disto vai para lá.</translation>
+        </message>
+        <message>
+            <source>With the next sync her phone gets when the treatment was and the scores right after, and counts days, reminders and warnings by them. Until then it goes by the old ones. Findings are judged anew by both; what was raised stays, but a phone with an older program drops what the new day does not raise.</source>
+            <translation>Na próxima sincronização o celular dela recebe quando foi o tratamento e as notas logo depois, e conta por eles dias, lembretes e avisos. Até lá segue os antigos. Os achados são avaliados de novo em ambos; o que foi sinalizado permanece, mas um telefone com um programa mais antigo deixa de mostrar o que o novo dia não provoca.</translation>
+        </message>
+        <message>
+            <source>The visit that was agreed does not lie 1 to 60 days after that: agree on another one.</source>
+            <translation>A consulta combinada não fica de 1 a 60 dias depois: combine outra.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2496,6 +2600,22 @@
         <message>
             <source>Empties everything but the patient; can be undone.</source>
             <translation>Esvazia tudo, menos a pessoa; pode ser desfeito.</translation>
+        </message>
+        <message>
+            <source>Correct the treatment of %1</source>
+            <translation>Corrigir o tratamento de %1</translation>
+        </message>
+        <message>
+            <source>Drop the correction</source>
+            <translation>Descartar a correção</translation>
+        </message>
+        <message>
+            <source>The record stays as it is.</source>
+            <translation>O registro fica como está.</translation>
+        </message>
+        <message>
+            <source>Record the correction</source>
+            <translation>Registrar a correção</translation>
         </message>
     </context>
     <context>
@@ -4194,6 +4314,22 @@
             <source>Nothing was drawn: thread %1 lies there already. It is chosen now.</source>
             <comment>its number</comment>
             <translation>Nada foi desenhado: o fio %1 já está ali. Ele está escolhido agora.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Motivo</translation>
+        </message>
+        <message>
+            <source>Say why it is corrected.</source>
+            <translation>Diga por que se corrige.</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Nada foi mudado ainda.</translation>
+        </message>
+        <message>
+            <source>A colleague corrected this record meanwhile. What you record holds as a whole, in place of hers: below stands what it would change.</source>
+            <translation>Alguém da equipe corrigiu este registro nesse meio-tempo. O que você registrar vale por inteiro, no lugar do dele: abaixo está o que mudaria.</translation>
         </message>
         <message>
             <source>The solution is now with epinephrine %1: check it under Anaesthetic.</source>
@@ -6894,6 +7030,10 @@
             <source>Call noted on the course</source>
             <translation>Ligação anotada no caso</translation>
         </message>
+        <message>
+            <source>Treatment corrected</source>
+            <translation>Tratamento corrigido</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7494,6 +7634,22 @@
         <message>
             <source>The treatment</source>
             <translation>O tratamento</translation>
+        </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Correções do registro</translation>
+        </message>
+        <message>
+            <source>Go on with the correction</source>
+            <translation>Continuar a correção</translation>
+        </message>
+        <message>
+            <source>Correct the treatment</source>
+            <translation>Corrigir o tratamento</translation>
+        </message>
+        <message>
+            <source>What was written before stays on record</source>
+            <translation>O que estava escrito antes continua registrado</translation>
         </message>
     </context>
     <context>
@@ -8305,6 +8461,33 @@
         <message>
             <source>Taken back by %1</source>
             <translation>Retirado por %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCorrection</name>
+        <message>
+            <source>I have seen it</source>
+            <translation>Já vi</translation>
+        </message>
+        <message>
+            <source>Your draft stays as it is</source>
+            <translation>Seu rascunho fica como está</translation>
+        </message>
+        <message>
+            <source>Why the record is corrected</source>
+            <translation>Por que o registro é corrigido</translation>
+        </message>
+        <message>
+            <source>What this changes</source>
+            <translation>O que isto muda</translation>
+        </message>
+        <message>
+            <source>Nothing yet. Go through the steps and set right what is wrong.</source>
+            <translation>Nada ainda. Percorra os passos e acerte o que está errado.</translation>
+        </message>
+        <message>
+            <source>The former record stays with the course. Whose treatment it is cannot be corrected here.</source>
+            <translation>O registro anterior fica com o acompanhamento. De quem é o tratamento não pode ser corrigido aqui.</translation>
         </message>
     </context>
 </TS>

@@ -174,6 +174,10 @@
         <translation>غيّرتَ هذا أو أضفتَ إليه منذ ذلك الحين. تبقى النصيحة كما هي.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>غيّرت العيادة منذ ذلك الحين ما دوّنته عن معالجتك. تبقى النصيحة كما هي.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>إنه مذكور فيما كتبته. إذا لم يصلك شيء حتى يوم العمل التالي فاتصل. إذا ساء الأمر فاتصل فورًا.</translation>
     </message>

@@ -174,6 +174,10 @@
         <translation>Sie haben das seither geändert oder ergänzt. Der Rat bleibt.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>Die Praxis hat ihren Eintrag zu Ihrer Behandlung seither geändert. Der Rat bleibt.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>Es steht in Ihrem Eintrag. Hören Sie bis zum nächsten Arbeitstag nichts, rufen Sie an. Wird es schlimmer, rufen Sie sofort an.</translation>
     </message>

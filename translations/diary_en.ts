@@ -174,6 +174,10 @@
         <translation>You have changed or added to this since. The advice stays.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>The clinic has changed its record of your treatment since. The advice stays.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</translation>
     </message>

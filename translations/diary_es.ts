@@ -174,6 +174,10 @@
         <translation>Desde entonces lo ha cambiado o completado. El consejo sigue en pie.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>Desde entonces la clínica ha cambiado lo que anotó de su tratamiento. El consejo sigue en pie.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>Está en su anotación. Si no tiene noticias al llegar el próximo día laborable, llame. Si empeora, llame enseguida.</translation>
     </message>

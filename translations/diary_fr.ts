@@ -174,6 +174,10 @@
         <translation>Vous l&apos;avez changé ou complété depuis. Le conseil reste le même.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>La clinique a changé depuis ce qu&apos;elle a noté de votre traitement. Le conseil reste le même.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>C&apos;est dans votre note. Sans nouvelles d&apos;ici le prochain jour ouvré, appelez. Si cela empire, appelez tout de suite.</translation>
     </message>

@@ -174,6 +174,10 @@
         <translation>Desde então você mudou ou completou isto. O conselho continua valendo.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>Desde então a clínica mudou o que anotou do seu tratamento. O conselho continua valendo.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>Está na sua anotação. Se não tiver notícias até o próximo dia útil, ligue. Se piorar, ligue já.</translation>
     </message>

@@ -174,6 +174,10 @@
         <translation>O zamandan beri bunu değiştirdiniz ya da buna ekleme yaptınız. Öneri geçerli kalır.</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>Klinik o zamandan beri tedavinizle ilgili kaydını değiştirdi. Öneri geçerli kalır.</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>Kaydınızda duruyor. Sonraki iş gününe kadar haber almazsanız arayın. Kötüleşirse hemen arayın.</translation>
     </message>

@@ -174,6 +174,10 @@
         <translation>您后来更改或补充过这一条。建议仍然有效。</translation>
     </message>
     <message>
+        <source>The clinic has changed its record of your treatment since. The advice stays.</source>
+        <translation>诊所后来更改了您的治疗记录。建议仍然有效。</translation>
+    </message>
+    <message>
         <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
         <translation>它在您的记录里。如果到下一个工作日还没有回音，请打电话。如果变重，请马上打电话。</translation>
     </message>

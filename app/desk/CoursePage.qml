@@ -117,6 +117,7 @@ PageFrame {
             }
             TreatmentPanel {
                 course: root.course
+                onCorrecting: root.program.openCorrection(root.course.key)
                 Layout.fillWidth: true
             }
         }

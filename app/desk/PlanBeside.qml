@@ -17,7 +17,7 @@ ColumnLayout {
     readonly property bool planned: root.ready && root.editor.planned
 
     spacing: Theme.gapSmall
-    visible: root.planned || root.drawn
+    visible: root.planned || (root.drawn && !root.editor.correction)
 
     Heading {
         visible: root.planned
@@ -60,7 +60,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         ActButton {
-            visible: root.drawn
+            visible: root.drawn && !root.editor.correction
             text: root.planned ? qsTr("Make this the plan") : qsTr("Keep this as the plan")
             hint: qsTr("It stays as it is while you change what is done.")
             quiet: true

@@ -11,7 +11,8 @@ PageFrame {
     required property DeskProgram program
     readonly property TreatmentEditor editor: root.program.treatment
 
-    title: root.editor.patientName.length > 0 ? qsTr("Treatment of %1").arg(root.editor.patientName) : qsTr("New treatment")
+    title: root.editor.correction ? qsTr("Correct the treatment of %1").arg(root.editor.patientName)
+           : root.editor.patientName.length > 0 ? qsTr("Treatment of %1").arg(root.editor.patientName) : qsTr("New treatment")
     subtitle: root.editor.kept.length > 0 ? root.editor.kept
               : root.editor.fromDraft ? qsTr("Taken up from the kept draft, %1").arg(root.editor.when) : root.editor.when
     actions: [
@@ -26,6 +27,15 @@ PageFrame {
             onClicked: root.editor.redo()
         },
         ActButton {
+            objectName: "dropCorrection"
+            visible: root.editor.correction
+            text: qsTr("Drop the correction")
+            hint: qsTr("The record stays as it is.")
+            quiet: true
+            onClicked: root.editor.dropCorrection()
+        },
+        ActButton {
+            visible: !root.editor.correction
             text: qsTr("Start over")
             hint: qsTr("Empties everything but the patient; can be undone.")
             quiet: true
@@ -51,7 +61,7 @@ PageFrame {
     Loader {
         id: step
 
-        source: ["TreatmentPatient.qml", "TreatmentThreads.qml", "TreatmentAnaesthetic.qml", "TreatmentCare.qml"][root.editor.step]
+        source: [root.editor.correction ? "" : "TreatmentPatient.qml", "TreatmentThreads.qml", "TreatmentAnaesthetic.qml", "TreatmentCare.qml"][root.editor.step]
         Layout.fillWidth: true
         Layout.preferredHeight: (step.item as Item)?.implicitHeight ?? 0
 
@@ -67,6 +77,11 @@ PageFrame {
             value: root.bodyWidth
             when: step.item !== null
         }
+    }
+    TreatmentCorrection {
+        visible: root.editor.correction && (root.editor.step === 0 || root.editor.step === 3)
+        editor: root.editor
+        Layout.fillWidth: true
     }
     PatientRecord {
         visible: root.editor.step === 0 && root.editor.patientKey.length > 0
@@ -103,7 +118,7 @@ PageFrame {
         ActButton {
             objectName: "record"
             visible: root.editor.step === 3
-            text: qsTr("Record the treatment")
+            text: root.editor.correction ? qsTr("Record the correction") : qsTr("Record the treatment")
             primary: true
             barred: root.program.roles.treating
             enabled: root.editor.missing.length === 0 && barred.length === 0

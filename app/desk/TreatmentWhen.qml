@@ -70,6 +70,7 @@ ColumnLayout {
         }
     }
     Words {
+        visible: root.ready && !root.editor.correction
         text: qsTr("The days of the course count from here. Unless you change it, today's record takes the time at which you record it.")
         soft: true
         Layout.fillWidth: true

@@ -57,7 +57,10 @@ void DeskProgram::choosePerson(const QString& name)
 void DeskProgram::goOn()
 {
     const auto left = std::exchange(m_left, {});
-    if (left && left->page == Page::treatment && m_treatment.isBegun()) {
+    if (left && left->page == Page::treatment && !left->course.isNull()) {
+        openCorrection(deskapp::keyOf(left->course));
+        m_treatment.setStep(left->step);
+    } else if (left && left->page == Page::treatment && m_treatment.isBegun()) {
         openTreatment();
         m_treatment.setStep(left->step);
     } else if (left && left->page == Page::followUp) {
@@ -99,7 +102,8 @@ void DeskProgram::lockIdle()
     if (m_keep.isBusy()) {
         return m_idle.watch(true);  // how a backup or a check ends would go unseen
     }
-    m_left = Left{m_page, m_page == Page::protocolEdit ? m_protocolEditor.step() : m_treatment.step(), !m_keep.code().isEmpty(), m_followUp.course()};
+    m_left = Left{m_page, m_page == Page::protocolEdit ? m_protocolEditor.step() : m_treatment.step(), !m_keep.code().isEmpty(),
+                  m_page == Page::treatment ? m_treatment.correcting() : m_followUp.course()};
     lock();
 }
 

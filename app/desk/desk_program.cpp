@@ -30,6 +30,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
         Q_EMIT noticeChanged();
     });
     connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
+    connect(&m_treatment, &deskapp::TreatmentEditor::correctionEnded, this, [this](const QString& course) { openCourse(course); });
     connect(&m_protocolTaking, &deskapp::ProtocolTaking::arrived, this, [this] { turnTo(Page::protocolFile); });
     connect(&m_protocolTaking, &deskapp::ProtocolTaking::drafted, this, [this] { turnTo(Page::protocolEdit); });
     connect(&m_call, &deskapp::CallBoard::noted, &m_queue, &deskapp::QueueBoard::offerUndo);
@@ -161,6 +162,13 @@ void DeskProgram::openTreatment()
 {
     if (m_workplace.isOpen()) {
         m_treatment.open();
+        turnTo(Page::treatment);
+    }
+}
+
+void DeskProgram::openCorrection(const QString& course)
+{
+    if (m_treatment.openCorrection(course)) {
         turnTo(Page::treatment);
     }
 }

@@ -17,6 +17,7 @@
 /// | queue | openQueue() |
 /// | courses | openCourses() |
 /// | treatment | openTreatment(); treatment()->setStep(0..3) |
+/// | treatment, correcting one | openCorrection(course) |
 /// | pairing | openPairing(course) |
 /// | course | openCourse(course) |
 /// | photos | openPhotos(course), openPhotos(course, photo) |
@@ -199,6 +200,7 @@ public:
     Q_INVOKABLE void openHandOver();
     Q_INVOKABLE void openCourses();
     Q_INVOKABLE void openTreatment();
+    Q_INVOKABLE void openCorrection(const QString& course);  ///< of the record of its treatment
     Q_INVOKABLE void openPairing(const QString& course);
     /// With the key of an entry: at that entry, which stands out.
     Q_INVOKABLE void openCourse(const QString& course, const QString& entry = {});

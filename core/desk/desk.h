@@ -88,6 +88,18 @@ public:
     std::vector<journal::PatientCorrection> corrections(const recovery::PatientId& patient) const;  ///< oldest first
     /// With the plan that is kept beside it, if there is one. Lets go of draft and plan in the same transaction. \returns as recovery::check().
     Done recordTreatment(const recovery::Treatment& treatment);
+    /// The newest record of a course's treatment, to be corrected: with an empty reason. \returns Reason::notFound without a treatment.
+    Result<TreatmentCorrection> beginCorrection(const recovery::CourseId& course) const;
+    /// A correction being written: a draft of its own beside the patient's. \returns as draft().
+    Result<TreatmentCorrection> correction(const recovery::CourseId& course) const;
+    Done keepCorrection(const TreatmentCorrection& correction);
+    Done discardCorrection(const recovery::CourseId& course);
+    /// Puts it in place of the newest record, in the name of the person at the desk; the former ones stay on record. Where the day of the
+    /// treatment or the scores right after it change, a course that is open is told anew in the same transaction, to phone and desks,
+    /// with what else it had. Lets go of the draft. \returns as recordTreatment() and beginCorrection(); Reason::notEnough without a
+    /// reason, Reason::refused for another patient, Reason::alreadyExists if that is what is on record, Reason::invalidState if nobody
+    /// is named at the desk.
+    Done correctTreatment(const TreatmentCorrection& correction);
     /// A treatment being written; kept durably at every change, on this computer. Each patient has one of her own; the null id has
     /// what is written while nobody is chosen.
     /// \returns Reason::notFound if none is being written; any other reason if that cannot be told or read: then nothing may be kept over it.

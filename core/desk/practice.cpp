@@ -104,7 +104,7 @@ TallyStamp tallyStampOf(const journal::CourseState& course, const clock::Moment&
     TallyStamp stamp;
     for (const auto& [id, history] : course.entries)
         stamp.spoken += history.versions.size();
-    stamp.spoken += course.acts.size() + course.actsTakenBack.size() + course.treatmentVersions.size() + (course.opened ? 1 : 0) + (course.followUp ? 1 : 0);
+    stamp.spoken += course.acts.size() + course.actsTakenBack.size() + course.treatmentVersions.size() + course.formerCounts.size() + (course.opened ? 1 : 0) + (course.followUp ? 1 : 0);
     for (const auto& [key, answer] : course.reminders)
         stamp.spoken += static_cast<std::size_t>(answer.answer) + 1;
     stamp.day = clock::dayOfRecovery(triage::treatedAt(course), endOf(course, now));

@@ -76,6 +76,12 @@ struct Describe {
         trace.corrected = corrected != state.patientCorrections.end()
                           && std::ranges::find(corrected->second, trace.id, &journal::PatientCorrection::operation) != corrected->second.end();
     }
+    void operator()(const records::TreatmentRecorded& body) const
+    {
+        trace.corrected = body.treatment.corrected.has_value();
+        if (trace.corrected)
+            by(body.treatment.corrected->by, records::Task::treat);
+    }
     void operator()(const records::CourseOpened& body) const { trace.by = body.practitioner; }
     void operator()(const records::FindingActed& body) const
     {

@@ -17,7 +17,7 @@ struct Trace {
     std::optional<records::Act> act;  ///< of findingActed
     std::optional<records::Step> step = {};  ///< of stepTaken
     std::string with = {};       ///< who stood by
-    bool corrected = false;      ///< of patientRegistered: the patient was registered before
+    bool corrected = false;      ///< of patientRegistered: the patient was registered before; of treatmentRecorded: in place of an earlier record
     bool brought = false;        ///< of bandLearned: it came in a file
     std::size_t entries = 0;     ///< of versionsOpened, and of entriesOpened
     std::string person = {};     ///< of roleGiven: whose role it is

@@ -25,6 +25,13 @@ struct CourseSummary {
     std::size_t unread = 0;     ///< messages from the patient
 };
 
+/// A record of a treatment being corrected, and which one its writer had in sight.
+struct TreatmentCorrection {
+    recovery::Treatment treatment;  ///< with Treatment::corrected
+    journal::OperationId seen;
+    bool operator==(const TreatmentCorrection&) const = default;
+};
+
 /// Whom a new band would be learned from, and whom not.
 struct Teaching {
     struct Course {

@@ -42,12 +42,19 @@ Result<CourseRecord> recordOf(const recovery::CourseId& id, const journal::Cours
     record.course = id;
     if (course.treatment) {
         record.treatment = course.treatment->treatment;
+        record.treatment->corrected.reset();  // a bundle tells what holds; what stood before is the clinic's own
         record.treated = record.treatment->at;
         record.baseline = record.treatment->baseline;
-    } else if (course.opened) {
+    }
+    // What findings, days and the plan in the bundle are counted by, where the record says otherwise.
+    if (course.opened) {
         record.treated = course.opened->treated;
         record.baseline = course.opened->baseline;
-    } else {
+        if (record.treatment) {
+            record.treatment->at = record.treated;
+            record.treatment->baseline = record.baseline;
+        }
+    } else if (!course.treatment) {
         return fail(Reason::notFound, "export: this course has no treatment");
     }
     takeEntries(record, course);

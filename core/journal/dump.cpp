@@ -55,10 +55,20 @@ void dumpCorrection(Dump& out, const PatientCorrection& correction)
 void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& course)
 {
     out.line("course " + bytes::toHex(id.view()));
-    for (const auto& version : course.treatmentVersions)
+    for (const auto& version : course.treatmentVersions) {
         out.line("treatment", place(version.operation), version.value);
+        if (version.supersedes)
+            out.line("treatment-supersedes " + place(version.operation) + " " + place(*version.supersedes));
+    }
     if (course.opened)
         out.line("opened", id, *course.opened);
+    for (const FormerCount& count : course.formerCounts) {
+        std::string line = "former-count " + clock::toIso8601(count.treated) + " " + std::to_string(count.until.bits);
+        for (const auto& [stream, score] : count.baseline)
+            line += " " + std::string(recovery::word(stream.symptom)) + "/" + std::string(recovery::word(stream.side)) + "="
+                    + std::to_string(score.points());
+        out.line(line);
+    }
     if (course.planChanges > 0)
         out.line("plan-changes " + std::to_string(course.planChanges));
     if (course.link)

@@ -1,5 +1,6 @@
 #include "core/journal/patient_corrections.h"
 #include "core/journal/state.h"
+#include "core/journal/treatments.h"
 
 #include <algorithm>
 #include <iterator>
@@ -7,16 +8,6 @@
 namespace ebbline::journal {
 
 namespace {
-
-/// The same course once more, with another day of the visit.
-bool movesTheVisit(records::CourseOpened before, const records::CourseOpened& after)
-{
-    if (before.followUp == after.followUp)
-        return false;
-    before.followUp = after.followUp;
-    before.practitioner = after.practitioner;
-    return before == after;
-}
 
 /// Applies operations one by one, in fold order. Each rule looks at the state so far only.
 class Fold {
@@ -58,22 +49,12 @@ private:
 
     void take(records::TreatmentRecorded& body)
     {
-        CourseState& course = m_state.courses[body.treatment.course];
-        course.treatmentVersions.push_back({body, m_operation->id, m_operation->entered});
-        course.treatment = std::move(body);
+        takeTreatment(m_state.courses[body.treatment.course], body, *m_operation);
     }
 
     void take(records::CourseOpened& body)
     {
-        CourseState& course = m_state.courses[body.course];
-        if (!course.opened || !movesTheVisit(*course.opened, body))
-            course.openedAt = m_operation->entered;
-        if (!course.opened || course.opened->followUp != body.followUp)
-            course.visits.push_back({body.followUp, m_operation->id, m_operation->entered});
-        if (course.opened && (course.opened->followUp != body.followUp || course.opened->treated != body.treated
-                              || course.opened->protocol.carePlan != body.protocol.carePlan))
-            ++course.planChanges;
-        course.opened = std::move(body);
+        takeOpening(m_state.courses[body.course], body, *m_operation);
     }
 
     /// A correction goes to the history of the entry that it replaces; one whose original has not

@@ -20,6 +20,7 @@ struct Version {
     OperationId operation;
     clock::Moment entered;
     clock::HybridTime stamp{};  ///< with the operation, the order in which values became known
+    std::optional<OperationId> supersedes{};  ///< what it stands in place of, where that is said
     bool operator==(const Version&) const = default;
 };
 
@@ -44,11 +45,22 @@ struct Visit {
     bool operator==(const Visit&) const = default;
 };
 
+/// From when, and from which scores, a course was counted until the clinic wrote it otherwise.
+struct FormerCount {
+    clock::Moment treated;
+    recovery::Scores baseline;
+    clock::HybridTime until;  ///< the stamp of what said otherwise
+    bool operator==(const FormerCount&) const = default;
+};
+
 struct CourseState {
     std::optional<records::TreatmentRecorded> treatment;
-    std::vector<Version<records::TreatmentRecorded>> treatmentVersions;
+    std::vector<Version<records::TreatmentRecorded>> treatmentVersions;  ///< in order, none after one that stands in its place; the last one holds
     std::optional<records::CourseOpened> opened;
+    std::optional<OperationId> openedOperation;         ///< that said so
+    std::set<OperationId> openingsReplaced;             ///< what an opening stands in place of: none of them holds
     clock::Moment openedAt;                             ///< when the clinic wrote that; moving the visit does not change it
+    std::vector<FormerCount> formerCounts;              ///< in order; what was raised by them stays
     std::vector<Visit> visits;                          ///< every day that was agreed, in order; the last one holds
     std::size_t planChanges = 0;                        ///< how often the clinic wrote what reminders hang on anew and otherwise
     std::optional<records::PatientLinked> link;
@@ -77,6 +89,11 @@ struct CourseState {
     /// Another number whenever an operation of this course arrived. Of one journal in one process: it is not
     /// part of what the operations add up to.
     std::uint64_t revision = 0;
+
+    /// Whoever corrected the treatment last did not know of all records before it.
+    bool isTreatmentCrossed() const;
+    /// The course is counted by another day, or other scores right after it, than its record says.
+    bool isCountedOtherwise() const;
 
     /// Who took an act back first; null: it stands. \pre `act` is a place in acts
     const records::ActTakenBack* takenBack(std::size_t act) const;

@@ -1,4 +1,4 @@
-// Which acts stand, and which words that were handed over are up.
+// Which acts stand, which words that were handed over are up, and whether a treatment was recorded by two at once.
 
 #include "core/journal/state.h"
 
@@ -11,6 +11,19 @@ const records::ActTakenBack* CourseState::takenBack(std::size_t act) const
 {
     const auto found = act < actOperations.size() ? actsTakenBack.find(actOperations[act]) : actsTakenBack.end();
     return found == actsTakenBack.end() ? nullptr : &found->second;
+}
+
+bool CourseState::isTreatmentCrossed() const
+{
+    if (treatmentVersions.size() < 2)
+        return false;
+    const auto& corrected = treatmentVersions.back().value.treatment.corrected;
+    return corrected && corrected->inSight < treatmentVersions.size() - 1;
+}
+
+bool CourseState::isCountedOtherwise() const
+{
+    return opened && treatment && (opened->treated != treatment->treatment.at || opened->baseline != treatment->treatment.baseline);
 }
 
 std::vector<std::pair<OperationId, const records::WordHandedOver*>> State::wordsUp() const

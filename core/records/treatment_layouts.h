@@ -28,6 +28,12 @@ void serialize(Archive& archive, recovery::Anaesthetic& a)
 }
 
 template <typename Archive>
+void serialize(Archive& archive, recovery::Correction& c)
+{
+    archive(c.reason, c.by, c.inSight);
+}
+
+template <typename Archive>
 void serialize(Archive& archive, recovery::Treatment& t)
 {
     archive(t.course, t.patient);
@@ -46,7 +52,7 @@ inline std::uint16_t formOf(const recovery::Treatment& t)
     const auto brought = [](const recovery::Placement& placement) {
         return placement.instrument || placement.instrumentLengthMm || placement.epinephrineAt || placement.article;
     };
-    if (!t.planned.empty() || std::ranges::any_of(t.placements, brought))
+    if (t.corrected || !t.planned.empty() || std::ranges::any_of(t.placements, brought))
         return newestTreatmentForm;
     if (t.otherwiseMg)
         return 3;
@@ -73,8 +79,8 @@ void redoneField(Archive& archive, recovery::Treatment& t)
 }
 
 /// Form 2: who placed the threads, and those that were redone. Form 3: the lidocaine given otherwise, always. Form 4: the
-/// same where it is written down, of each thread the instrument, where it had epinephrine and which product its lot is of, and
-/// the threads of the plan, each with its instrument.
+/// same where it is written down, of each thread the instrument, where it had epinephrine and which product its lot is of,
+/// the threads of the plan, each with its instrument, and why and by whom an earlier record was corrected.
 template <typename Archive>
 void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
 {
@@ -94,6 +100,7 @@ void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
         archive(t.planned);
         for (recovery::Placement& p : t.planned)
             archive(p.instrument, p.instrumentLengthMm);
+        archive(t.corrected);
     }
     // One body, one form: what comes back from it is signed and hashed.
     if constexpr (!saving<Archive>)

@@ -145,6 +145,14 @@ Done check(const Treatment& treatment)
         if (treatment.planned[i] != asPlanned(treatment.planned[i]))
             return fail(Reason::malformed, place + "it names a pack, an anaesthetic or a redoing");
     }
+    if (const auto& corrected = treatment.corrected) {
+        if (corrected->reason.empty() || corrected->reason.size() > maximumReason || !isUtf8(corrected->reason))
+            return fail(Reason::malformed, "corrected: want a reason in UTF-8, 1..400 bytes");
+        if (corrected->inSight == 0)
+            return fail(Reason::malformed, "corrected: want the records that were in sight, 1 or more");
+        if (corrected->by.size() > maximumPerson || !isUtf8(corrected->by))
+            return fail(Reason::malformed, "corrected by: want UTF-8, at most 200 bytes");
+    }
     return {};
 }
 

@@ -109,6 +109,14 @@ struct Anaesthetic {
 /// A decision: twice the largest amount that the label names in general. More is a slip of the finger.
 inline constexpr double maximumOtherwiseMg = 1000;
 
+/// Why a record was written anew, and by whom.
+struct Correction {
+    std::string reason;  ///< in the corrector's words, UTF-8, 1..400 bytes
+    std::string by;      ///< UTF-8, at most 200 bytes; empty: it is not said
+    std::uint32_t inSight = 1;  ///< records of the treatment that its writer knew of, 1 or more
+    bool operator==(const Correction&) const = default;
+};
+
 struct Treatment {
     CourseId course;
     PatientId patient;
@@ -128,6 +136,7 @@ struct Treatment {
     std::optional<double> otherwiseMg{};
     /// What was planned before the patient lay down, each as asPlanned(), 0..60; empty: no plan was kept.
     std::vector<Placement> planned{};
+    std::optional<Correction> corrected{};  ///< it stands in place of an earlier record of its course; empty: it is the first writing
 
     bool operator==(const Treatment&) const = default;
 };

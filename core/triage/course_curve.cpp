@@ -1,6 +1,7 @@
 #include "core/triage/course_curve.h"
 
 #include <algorithm>
+#include <span>
 #include <tuple>
 
 namespace ebbline::triage {
@@ -29,7 +30,44 @@ triggers::CourseInput bareInput(const journal::CourseState& course)
     return input;
 }
 
+using Known = const journal::Version<recovery::Entry>*;
+
+/// What stood before each version that took something back, counted as `input` is; the input holds what stands in the end.
+void addEarlier(std::vector<triggers::CourseInput>& inputs, triggers::CourseInput& input, std::span<const Known> known)
+{
+    std::map<recovery::EntryId, const recovery::Entry*> standing;
+    clock::Instant newest = clock::Instant::min();
+    const auto stands = [&] {
+        input.observations.clear();
+        for (const auto& [id, entry] : standing)
+            if (entry)
+                input.observations.push_back({entry->at, entry->scores});
+    };
+    for (const Known version : known) {
+        const recovery::Entry& entry = version->value;
+        const recovery::Entry*& before = standing[entry.id];
+        const bool corrects = before && (before->at != entry.at || before->scores != entry.scores);
+        if (corrects || (!before && entry.at.at < newest)) {
+            stands();
+            inputs.push_back(input);
+        }
+        before = &entry;
+        newest = std::max(newest, entry.at.at);
+    }
+    stands();
+}
+
 }  // namespace
+
+bool mayHaveCounted(const journal::CourseState& course, const journal::FormerCount& count, const journal::Version<recovery::Entry>& version)
+{
+    if (!(count.until < version.stamp))
+        return true;
+    if (std::ranges::any_of(course.warnings, [&](const records::WarningShown& shown) { return shown.entry == version.value.id; }))
+        return true;
+    const auto opened = course.versionOpenings.find(version.operation);
+    return opened != course.versionOpenings.end() && opened->second.at.at <= count.until.wall();
+}
 
 clock::Moment treatedAt(const journal::CourseState& course)
 {
@@ -48,7 +86,7 @@ triggers::CourseInput courseInput(const journal::CourseState& course)
 
 std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& course)
 {
-    std::vector<const journal::Version<recovery::Entry>*> known;
+    std::vector<Known> known;
     for (const auto& [id, history] : course.entries)
         for (const auto& version : history.versions)
             known.push_back(&version);
@@ -56,20 +94,13 @@ std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& cou
         return std::tie(a->stamp, a->operation) < std::tie(b->stamp, b->operation);
     });
     std::vector<triggers::CourseInput> inputs;
-    std::map<recovery::EntryId, const recovery::Entry*> standing;
-    clock::Instant newest = clock::Instant::min();
-    for (const auto* version : known) {
-        const recovery::Entry& entry = version->value;
-        const recovery::Entry*& before = standing[entry.id];
-        const bool corrects = before && (before->at != entry.at || before->scores != entry.scores);
-        if (corrects || (!before && entry.at.at < newest)) {
-            triggers::CourseInput& input = inputs.emplace_back(bareInput(course));
-            for (const auto& [id, stood] : standing)
-                if (stood)
-                    input.observations.push_back({stood->at, stood->scores});
-        }
-        before = &entry;
-        newest = std::max(newest, entry.at.at);
+    triggers::CourseInput holds = bareInput(course);
+    addEarlier(inputs, holds, known);
+    for (const journal::FormerCount& count : course.formerCounts) {
+        const auto until = std::ranges::find_if(known.rbegin(), known.rend(), [&](const auto* version) { return mayHaveCounted(course, count, *version); });
+        triggers::CourseInput bare{count.treated, count.baseline, {}};
+        addEarlier(inputs, bare, std::span(known.begin(), until.base()));
+        inputs.push_back(std::move(bare));
     }
     return inputs;
 }

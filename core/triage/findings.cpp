@@ -74,7 +74,18 @@ std::string keyOf(const std::string& subject, const triggers::Finding& finding)
            + std::to_string(finding.raisedAt.at.time_since_epoch().count());
 }
 
-/// Every version of an entry is judged: correcting an entry does not take a warning back. What has
+/// From when the course may have been counted for a version of an entry: as it holds, then by what was corrected later.
+std::vector<clock::Moment> countedFrom(const journal::CourseState& course, const journal::Version<recovery::Entry>& version, const clock::Moment& treated)
+{
+    std::vector<clock::Moment> all{treated};
+    for (const journal::FormerCount& count : course.formerCounts)
+        if (mayHaveCounted(course, count, version))
+            all.push_back(count.treated);
+    return all;
+}
+
+/// Every version of an entry is judged, by each day the course was counted from since: correcting an entry, or the day of the
+/// treatment, does not take a warning back. What has
 /// arrived is judged whatever the clocks say: one that runs ahead, or behind, delays no warning.
 void addWarnings(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated)
 {
@@ -82,23 +93,27 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
         std::map<std::string, Finding> bySubject;
         for (std::size_t number = 0; number < history.versions.size(); ++number) {
             const auto& version = history.versions[number];
-            for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = treated})) {
-                const std::string subject = subjectOf(warning, id);
-                const auto known = bySubject.find(subject);
-                if (known != bySubject.end() && !warnings::isWorse(warning, std::get<warnings::Finding>(known->second.what)))
-                    continue;
-                Finding finding{keyOf(subject, warning), subject, known == bySubject.end(), warning.urgency, warning, id,
-                                version.value.at, std::max(0, clock::dayOfRecovery(treated, version.value.at)), {}, true};
-                finding.openedByFollowUp = openedByFollowUp(course, history, number);
-                bySubject.insert_or_assign(subject, std::move(finding));
-            }
+            for (const clock::Moment& from : countedFrom(course, version, treated))
+                for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = from})) {
+                    const std::string subject = subjectOf(warning, id);
+                    const auto known = bySubject.find(subject);
+                    if (known != bySubject.end() && !warnings::isWorse(warning, std::get<warnings::Finding>(known->second.what)))
+                        continue;
+                    Finding finding{keyOf(subject, warning), subject, known == bySubject.end(), warning.urgency, warning, id,
+                                    version.value.at, std::max(0, clock::dayOfRecovery(from, version.value.at)), {}, true};
+                    finding.openedByFollowUp = openedByFollowUp(course, history, number);
+                    finding.recounted = from != treated;
+                    bySubject.insert_or_assign(subject, std::move(finding));
+                }
         }
-        const auto stands = history.amended() ? warnings::judge(history.current(), {.treated = treated})
-                                              : std::vector<warnings::Finding>{};
+        const bool changed = history.amended() || !course.formerCounts.empty();
+        const auto stands = changed ? warnings::judge(history.current(), {.treated = treated}) : std::vector<warnings::Finding>{};
         for (auto& [subject, finding] : bySubject)
-            finding.changedSince = history.amended() && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
+            finding.changedSince = changed && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
                 return subjectOf(warning, id) == subject && warning.urgency <= finding.urgency;
             });
+        for (auto& [subject, finding] : bySubject)
+            finding.recounted = finding.recounted && finding.changedSince;
         for (auto& [subject, finding] : bySubject)
             findings.push_back(std::move(finding));
     }
@@ -122,6 +137,12 @@ std::vector<triggers::Finding> triggered(const triggers::CourseInput& input, con
     return findings;
 }
 
+/// One stream's trigger at one moment is one finding, by whichever day it is counted.
+bool isSame(const triggers::Finding& a, const triggers::Finding& b)
+{
+    return a.trigger == b.trigger && a.stream == b.stream && a.raisedAt.at == b.raisedAt.at;
+}
+
 /// What stood once is judged too, as it was known then: what it raised stays. Of one subject at one moment the most
 /// urgent reading counts.
 /// \pre course.opened
@@ -134,20 +155,39 @@ void addTriggers(std::vector<Finding>& findings, const journal::CourseState& cou
         raised.back().changedSince = changedSince;
         raised.back().openedByFollowUp = openedByFollowUp(course, finding, changedSince);
     };
-    for (const triggers::Finding& finding : triggered(courseInput(course), course, now))
+    const triggers::CourseInput holds = courseInput(course);
+    for (const triggers::Finding& finding : triggered(holds, course, now))
         add(finding, false);
-    for (const triggers::CourseInput& input : earlierInputs(course))
+    for (const triggers::CourseInput& input : earlierInputs(course)) {
+        const bool otherwise = input.treated != holds.treated || input.baseline != holds.baseline;
+        // The same answers by the count that holds: what these raise too is not the day's doing.
+        const auto by = otherwise ? triggered({holds.treated, holds.baseline, input.observations}, course, now) : std::vector<triggers::Finding>{};
         for (const triggers::Finding& earlier : triggered(input, course, now)) {
             if (earlier.trigger == triggers::Trigger::silence)
                 continue;
-            const auto same = [&](const Finding& finding) {
-                return finding.raisedAt.at == earlier.raisedAt.at && finding.subject == subjectOf(earlier);
-            };
-            if (std::ranges::any_of(raised, [&](const Finding& finding) { return same(finding) && finding.urgency <= earlier.urgency; }))
+            const auto same = [&](const Finding& finding) { return isSame(std::get<triggers::Finding>(finding.what), earlier); };
+            const auto stands = std::ranges::find_if(raised, [&](const Finding& finding) { return same(finding) && finding.urgency <= earlier.urgency; });
+            if (stands != raised.end()) {
+                if (stands->subject != subjectOf(earlier))
+                    stands->keysBefore.insert(keyOf(subjectOf(earlier), earlier));
                 continue;
+            }
+            std::set<std::string> before;
+            for (const Finding& milder : raised)
+                if (same(milder)) {
+                    before.insert(milder.keysBefore.begin(), milder.keysBefore.end());
+                    // An act on what was milder by the same day speaks of that alone.
+                    if (milder.subject != subjectOf(earlier))
+                        before.insert(milder.key);
+                }
             std::erase_if(raised, same);
             add(earlier, true);
+            raised.back().keysBefore = std::move(before);
+            raised.back().recounted = otherwise && std::ranges::none_of(by, [&](const triggers::Finding& finding) {
+                return isSame(finding, earlier) && finding.urgency <= earlier.urgency;
+            });
         }
+    }
     std::ranges::stable_sort(raised, {}, [](const Finding& finding) { return finding.raisedAt.at; });
     std::set<std::string> subjects;  // the first of a subject is the one that was raised first
     for (Finding& finding : raised)
@@ -183,7 +223,7 @@ void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
                 continue;
             if (speaksOf(act, finding))
                 finding.acts.push_back(act);
-            else if (finding.entry && act.finding.starts_with(finding.subject))
+            else if ((finding.entry && act.finding.starts_with(finding.subject)) || finding.keysBefore.contains(act.finding))
                 finding.actsBefore.push_back(act);
         }
         const bool answered = answeredAtFollowUp(finding, course);

@@ -7,6 +7,7 @@
 #include "core/triggers/judge.h"
 #include "core/warnings/warnings.h"
 
+#include <set>
 #include <span>
 #include <string_view>
 
@@ -25,17 +26,20 @@ struct Finding {
     std::vector<records::FindingActed> acts;  ///< what people did about this finding and nobody took back, oldest first
     bool open = true;       ///< closed neither by an act nor by a follow-up that had it in front of it
     bool openedByFollowUp = false;       ///< there is a follow-up, and somebody had opened what raised this by then
-    /// Of a warning that a correction made worse: what people did about it as it stood before.
+    /// Of a warning that a correction made worse, or of a trigger's finding that was counted by another day: what people did
+    /// about it as it stood before.
     std::vector<records::FindingActed> actsBefore = {};
-    bool changedSince = false;  ///< raised by what stood once: as the entries stand now it would not be
+    std::set<std::string> keysBefore = {};  ///< of a trigger's finding: its keys by days that were corrected since
+    bool changedSince = false;  ///< raised by what stood once: as entries and treatment stand now it would not be
+    bool recounted = false;     ///< of those: by a day of the treatment, or scores right after it, that were corrected since
 };
 
 /// All findings of a course, newest first. Every entry that has arrived counts, as it was written, also
 /// one that lies after `now` or before the treatment: clocks differ, and no warning waits for one. `now`
 /// tells how long somebody is silent.
 /// A correction, or an entry about an earlier moment, takes nothing back: what was raised as the entries stood
-/// before stays, marked as changed since, until an act closes it. A silence alone goes: it turned out that
-/// there was none.
+/// before stays, marked as changed since, until an act closes it. So does what was raised by a day of the treatment, or scores right
+/// after it, that the clinic corrected since. A silence alone goes: it turned out that there was none.
 std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now);
 
 /// Whether a record that holds `key` names this finding. Before 0051 the value of a fever stood in the key as the system's

@@ -310,8 +310,14 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
         operation.audience = mailbox && records::goesBetween(records::kindOf(body)) ? journal::Audience::patientAndClinic
                                                                                     : journal::Audience::clinic;
         operation.course = records::courseOf(body);
-        // Who did it corrects nothing; what stands behind it does.
-        operation.supersedes = std::holds_alternative<records::WorkDone>(body) ? std::nullopt : supersedes;
+        // Who did it corrects nothing; a course that is opened anew stands in place of the opening that held here.
+        if (std::holds_alternative<records::CourseOpened>(body)) {
+            const auto& courses = inside.journal.state().courses;
+            if (const auto course = courses.find(operation.course); course != courses.end())
+                operation.supersedes = course->second.openedOperation;
+        } else if (!std::holds_alternative<records::WorkDone>(body)) {
+            operation.supersedes = supersedes;
+        }
         operation.body = records::encode(body);
         chain = chained(chain, journal::encode(operation));
         chains.push_back(chain);

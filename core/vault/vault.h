@@ -130,7 +130,8 @@ public:
 
     /// Appends operations of this device in one durable transaction; those for the patient and
     /// the clinic (records::goesBetween()) enter the outbox of `mailbox` in the same one. What was kept under the names in
-    /// `finished` goes in it, too: a draft whose words are recorded.
+    /// `finished` goes in it, too: a draft whose words are recorded. A course that is opened anew supersedes the opening that holds
+    /// here, whatever else is superseded.
     Result<std::vector<journal::OperationId>> append(const std::vector<records::Body>& bodies,
                                                      const clock::Moment& entered,
                                                      std::optional<envelope::MailboxId> mailbox = {},

@@ -56,7 +56,7 @@ QString whatText(const desk::Trace& trace)
     case records::Kind::patientRegistered:
         return trace.corrected ? Traces::tr("Patient's name, number or language corrected") : Traces::tr("Patient registered");
     case records::Kind::treatmentRecorded:
-        return Traces::tr("Treatment recorded");
+        return trace.corrected ? Traces::tr("Treatment corrected") : Traces::tr("Treatment recorded");
     case records::Kind::courseOpened:
         return Traces::tr("Care plan sent to the phone");
     case records::Kind::findingActed:

@@ -2,6 +2,7 @@
 
 #include "app/charts/curve_words.h"
 #include "app/desk/model/begun.h"
+#include "app/desk/model/correction_words.h"
 #include "app/desk/model/course_look.h"
 #include "app/desk/model/file_choice.h"
 #include "app/desk/model/patient_editor.h"
@@ -54,6 +55,9 @@ void CourseBoard::empty()
     m_messageDraft.clear();
     m_threads.clear();
     m_care.clear();
+    m_recordCorrections.clear();
+    m_recordCrossed.clear();
+    m_countedOtherwise.clear();
     m_newsText.clear();
     m_forecast.clear();
     m_outcome.clear();
@@ -114,6 +118,11 @@ void CourseBoard::refresh()
                        QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
     m_threads.clear();
     m_care.clear();
+    m_recordCorrections = treatmentCorrectionLines(*view->state, [&now](const clock::Moment& at) { return whenText(at, now); });
+    m_recordCrossed = treatmentCrossedText(*view->state);
+    m_countedOtherwise = countedOtherwiseText(*view->state);
+    const auto begun = m_workplace.desk().correction(m_course);
+    m_correctionBegun = begun || begun.error().reason != Reason::notFound;
     m_patientKey.clear();
     m_corrections.clear();
     m_crossed.clear();

@@ -25,6 +25,10 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString facts READ facts NOTIFY changed FINAL)          ///< treated when, threads, protocol
     Q_PROPERTY(QStringList threads READ threads NOTIFY changed FINAL)  ///< as recorded, each with lot, expiry and volume
     Q_PROPERTY(QStringList care READ care NOTIFY changed FINAL)        ///< as recorded: anaesthetic, dressings, consent
+    Q_PROPERTY(QStringList recordCorrections READ recordCorrections NOTIFY changed FINAL)  ///< of the treatment, the newest first
+    Q_PROPERTY(QString countedOtherwise READ countedOtherwise NOTIFY changed FINAL)  ///< by another day than the record's; empty: no
+    Q_PROPERTY(QString recordCrossed READ recordCrossed NOTIFY changed FINAL)  ///< two desks recorded it at once; empty: no
+    Q_PROPERTY(bool correctionBegun READ isCorrectionBegun NOTIFY changed FINAL)
     Q_PROPERTY(QString reach READ reach NOTIFY changed FINAL)          ///< linked phone, last entry
     Q_PROPERTY(QString adherence READ adherence NOTIFY changed FINAL)
     Q_PROPERTY(QString news READ news NOTIFY changed FINAL)            ///< since this person last looked; empty: nobody is named
@@ -65,6 +69,10 @@ public:
     QString facts() const { return m_facts; }
     QStringList threads() const { return m_threads; }
     QStringList care() const { return m_care; }
+    QStringList recordCorrections() const { return m_recordCorrections; }
+    QString countedOtherwise() const { return m_countedOtherwise; }
+    QString recordCrossed() const { return m_recordCrossed; }
+    bool isCorrectionBegun() const { return m_correctionBegun; }
     QString reach() const { return m_reach; }
     QString adherence() const { return m_adherence; }
     QString news() const { return m_newsText; }
@@ -132,6 +140,10 @@ private:
     QString m_facts;
     QStringList m_threads;
     QStringList m_care;
+    QStringList m_recordCorrections;
+    QString m_countedOtherwise;
+    QString m_recordCrossed;
+    bool m_correctionBegun = false;
     QString m_reach;
     QString m_adherence;
     QString m_newsText;

@@ -133,7 +133,7 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
         row.open = finding->open;
         row.entryKey = view.state != nullptr ? raisingEntry(*finding, *view.state) : QString();
         for (const auto& act : finding->actsBefore) {
-            row.acts << Course::tr("Before it was worse: %1", "an act").arg(text(act));
+            row.acts << (finding->entry ? Course::tr("Before it was worse: %1", "an act") : Course::tr("By the day that stood then: %1", "an act")).arg(text(act));
         }
         for (const auto& act : finding->acts) {
             row.acts << text(act);

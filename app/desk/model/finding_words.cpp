@@ -199,6 +199,10 @@ QString findingReason(const triage::Finding& finding)
     if (!finding.changedSince) {
         return reason;
     }
+    if (finding.recounted) {
+        return reason + QLatin1Char(' ')
+               + Findings::tr("Raised by a day of the treatment, or scores right after it, that were corrected since. It stays until somebody closes it.");
+    }
     return reason + QLatin1Char(' ')
            + Findings::tr("Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.");
 }

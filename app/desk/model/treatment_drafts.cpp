@@ -64,6 +64,7 @@ void TreatmentEditor::forget()
     m_book.load({});
     m_history.load({});
     m_plan.reset();
+    m_correction.reset();
     m_weight.clear();
     m_otherwise.clear();
     m_when = WhenSaid::no;
@@ -77,7 +78,7 @@ void TreatmentEditor::forget()
 
 void TreatmentEditor::layAside()
 {
-    if (!m_treatment.course.isNull()) {
+    if (!m_treatment.course.isNull() && !m_correction) {
         m_history.endTyping();
         m_aside.insert_or_assign(m_treatment.patient, Aside{std::exchange(m_history, {}), m_unkept});
     }
@@ -145,6 +146,9 @@ bool TreatmentEditor::isBlank() const
 
 void TreatmentEditor::keep()
 {
+    if (m_correction) {
+        return keepCorrection();
+    }
     if (!m_unread.isEmpty()) {
         m_unkept = true;
         m_kept = m_unread;
@@ -188,7 +192,7 @@ QList<RowList::Row> TreatmentEditor::begunRows() const
 void TreatmentEditor::choosePatient(const QString& key)
 {
     const auto patient = patientFromKey(key);
-    if (m_workplace.isOpen() && !patient.isNull() && patient != m_treatment.patient) {
+    if (m_workplace.isOpen() && !m_correction && !patient.isNull() && patient != m_treatment.patient) {
         treat(patient);
     }
 }
@@ -196,7 +200,7 @@ void TreatmentEditor::choosePatient(const QString& key)
 void TreatmentEditor::takeUpBegun(const QString& key)
 {
     const auto patient = patientFromKey(key);
-    if (m_workplace.isOpen() && patient != m_treatment.patient) {
+    if (m_workplace.isOpen() && !m_correction && patient != m_treatment.patient) {
         takeUp(patient);
     }
 }
@@ -233,7 +237,7 @@ void TreatmentEditor::handTo(const recovery::PatientId& patient)
 
 void TreatmentEditor::startOver()
 {
-    if (!m_workplace.isOpen() || isEmpty()) {
+    if (!m_workplace.isOpen() || m_correction || isEmpty()) {
         return;
     }
     auto blank = m_workplace.desk().blankTreatment(m_treatment.patient);
@@ -246,6 +250,9 @@ void TreatmentEditor::restore(const TreatmentHistory::Step& step)
 {
     m_treatment = step.treatment;
     m_book.load(m_treatment.placements);
+    if (m_correction) {
+        showRecordedPlan();
+    }
     showNumbers();
     if (step.whole) {
         takeAt(m_treatment.at, step.when);

@@ -64,7 +64,7 @@ void TreatmentEditor::setStep(int step)
 
 QStringList TreatmentEditor::steps() const
 {
-    return {tr("Patient"), tr("Threads"), tr("Anaesthetic"), tr("Care and consent")};
+    return {isCorrection() ? tr("Reason") : tr("Patient"), tr("Threads"), tr("Anaesthetic"), tr("Care and consent")};
 }
 
 recovery::Treatment TreatmentEditor::treatment() const
@@ -93,6 +93,9 @@ void TreatmentEditor::refreshPatients()
     if (m_workplace.isOpen()) {
         m_patients.setRows(patientRows(m_workplace.desk().patients(), m_patientSearch));
         m_begun.setRows(begunRows());
+        if (m_correction) {
+            Q_EMIT changed();  // a colleague may have corrected it
+        }
     }
 }
 
@@ -148,7 +151,7 @@ int TreatmentEditor::likelyDiaryLanguage() const
 bool TreatmentEditor::registerPatient(const QString& name, const QString& phone, int language)
 {
     const auto code = diaryLanguages().value(language);
-    if (name.trimmed().isEmpty() || code.isEmpty()) {
+    if (m_correction || name.trimmed().isEmpty() || code.isEmpty()) {
         return false;
     }
     const auto made = m_workplace.desk().registerPatient(name.trimmed().toStdString(), phone.trimmed().toStdString(),
@@ -269,17 +272,18 @@ void TreatmentEditor::setBaseline(int symptom, int side, int points)
 
 QStringList TreatmentEditor::missing() const
 {
-    QStringList missing;
+    QStringList missing = m_correction ? missingOfCorrection() : QStringList();
     if (m_treatment.patient.isNull()) {
         missing << tr("Choose or register the patient.");
     }
     if (m_book.placements().empty()) {
         missing << tr("Draw at least one thread.");
     }
-    if (!m_treatment.consentGiven) {
+    // A correction may say that it was not.
+    if (!m_correction && !m_treatment.consentGiven) {
         missing << tr("Note that consent was given.");
     }
-    if (!m_treatment.cautionsGiven) {
+    if (!m_correction && !m_treatment.cautionsGiven) {
         missing << tr("Note that the cautions were explained.");
     }
     if (const auto when = whenProblem().isEmpty() ? whenQuestion() : whenProblem(); !when.isEmpty()) {
@@ -314,6 +318,9 @@ void TreatmentEditor::save()
     if (!missing().isEmpty()) {
         Q_EMIT changed();
         return;
+    }
+    if (m_correction) {
+        return recordCorrection();
     }
     const auto treatment = this->treatment();
     if (m_workplace.mayDo(records::Task::treat) && m_workplace.settle(m_workplace.desk().recordTreatment(treatment))) {

@@ -122,6 +122,12 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed FINAL)  ///< what stops saving
     Q_PROPERTY(QString kept READ kept NOTIFY changed FINAL)            ///< "Draft kept 14:05"
 
+    Q_PROPERTY(bool correction READ isCorrection NOTIFY changed FINAL)          ///< of a record that stands; else a new treatment
+    Q_PROPERTY(QString reason READ reason WRITE setReason NOTIFY changed FINAL) ///< why it is corrected
+    Q_PROPERTY(QStringList corrections READ corrections NOTIFY changed FINAL)   ///< what it changes, a line each
+    Q_PROPERTY(QString correctionNews READ correctionNews NOTIFY changed FINAL) ///< corrected elsewhere meanwhile; empty: no
+    Q_PROPERTY(QString phoneKeeps READ phoneKeeps NOTIFY changed FINAL)
+
 public:
     explicit TreatmentEditor(Workplace& workplace, QObject* parent = nullptr);
 
@@ -129,6 +135,15 @@ public:
     void open();
     /// Whether there is something to come back to: a patient is chosen, or something is written.
     bool isBegun() const;
+    /// Takes up the correction of a course's newest record that was begun, or begins one. \returns false without a record.
+    bool openCorrection(const QString& course);
+    bool isCorrection() const { return m_correction.has_value(); }
+    recovery::CourseId correcting() const;  ///< null: none
+    QString reason() const;
+    void setReason(const QString& reason);
+    QStringList corrections() const;
+    QString correctionNews() const;
+    QString phoneKeeps() const;
     void refresh();
 
     int step() const { return m_step; }
@@ -293,11 +308,14 @@ public:
     Q_INVOKABLE void takePackReading(int index);
     /// Records the treatment; `recorded` tells its course.
     Q_INVOKABLE void save();
+    Q_INVOKABLE void dropCorrection();
+    Q_INVOKABLE void seeNews();  ///< what a colleague corrected meanwhile was read; the draft stays as it is
 
 Q_SIGNALS:
     void changed();
     void stepChanged();
     void recorded(QString course);
+    void correctionEnded(QString course);  ///< recorded, or dropped
 
 private:
     const recovery::Placement& current() const;
@@ -332,6 +350,13 @@ private:
     void renewAt();
     void restore(const TreatmentHistory::Step& step);
     void refreshPatients();
+    const journal::CourseState* corrected() const;
+    QStringList missingOfCorrection() const;
+    void takeWritten();
+    void keepCorrection();
+    void recordCorrection();
+    void endCorrection();
+    void showRecordedPlan();
     /// The numbers as they are typed, from those of the treatment.
     void showNumbers();
 
@@ -348,6 +373,7 @@ private:
     QString m_unread;         ///< why the draft cannot be read; while that is so nothing is kept over it
     bool m_unkept = false;
     std::optional<recovery::Treatment> m_plan;
+    std::optional<desk::TreatmentCorrection> m_correction;
     QString m_mirrorSaid;
     QString m_solutionSaid;
     QString m_packProblem;

@@ -11,7 +11,7 @@
 namespace ebbline::deskapp {
 
 /// Fields that are typed letter by letter.
-enum class TypedField : std::uint8_t { none, lot, expiry, redoneReason, weight, otherwise, note };
+enum class TypedField : std::uint8_t { none, lot, expiry, redoneReason, weight, otherwise, note, reason };
 
 /// How it is known when the treatment was.
 enum class WhenSaid : std::uint8_t { no, said, confirmed };

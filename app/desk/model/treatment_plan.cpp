@@ -38,7 +38,7 @@ recovery::Placement withPack(recovery::Placement placement, const exchange::Pack
 
 void TreatmentEditor::keepAsPlan()
 {
-    if (m_workplace.isOpen() && !m_book.placements().empty() && m_workplace.settle(m_workplace.desk().keepPlan(treatment()))) {
+    if (m_workplace.isOpen() && !m_correction && !m_book.placements().empty() && m_workplace.settle(m_workplace.desk().keepPlan(treatment()))) {
         m_plan = treatment();
         Q_EMIT changed();
     }
@@ -46,6 +46,12 @@ void TreatmentEditor::keepAsPlan()
 
 void TreatmentEditor::dropPlan()
 {
+    if (m_correction) {
+        m_treatment.planned.clear();
+        m_plan.reset();
+        touched();
+        return;
+    }
     if (m_workplace.isOpen() && m_plan && m_workplace.settle(m_workplace.desk().discardPlan(m_treatment.course))) {
         m_plan.reset();
         Q_EMIT changed();

@@ -50,6 +50,9 @@ void TreatmentEditor::takeAt(const clock::Moment& at, WhenSaid when)
     m_when = when;
     m_treatment.at = at;
     m_history.setAt(at);
+    if (m_correction) {
+        return;
+    }
     keepBegun(m_workplace, whenPlace(m_treatment.patient),
               when == WhenSaid::confirmed ? QStringLiteral("confirmed") : when == WhenSaid::said ? QStringLiteral("said") : QString());
 }

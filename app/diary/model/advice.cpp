@@ -126,7 +126,9 @@ Advice adviceFor(const triage::Finding& finding, bool fahrenheit)
     } else {
         advice.reason = reasonOf(std::get<triggers::Finding>(finding.what));
     }
-    if (finding.changedSince)
+    if (finding.recounted)
+        advice.reason += QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "The clinic has changed its record of your treatment since. The advice stays."));
+    else if (finding.changedSince)
         advice.reason += QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "You have changed or added to this since. The advice stays."));
     return advice;
 }

@@ -119,6 +119,9 @@ TEST_CASE("what was raised before a correction says what it was raised on, and t
     finding.changedSince = true;
     CHECK(findingReason(finding).startsWith(before));
     CHECK(findingReason(finding).contains(QLatin1String("Corrected or added to since")));
+    finding.recounted = true;
+    CHECK(findingReason(finding).contains(QLatin1String("Raised by a day of the treatment, or scores right after it, that were corrected since.")));
+    CHECK_FALSE(findingReason(finding).contains(QLatin1String("Corrected or added to since")));
 }
 
 TEST_CASE("a rule of a newer program still shows its reasons", "[desk][words]")

@@ -128,6 +128,8 @@ TEST_CASE("no advice says that the clinic will answer: it may not have heard", "
     CHECK(diaryapp::adviceFor(finding).doNow == general);
     finding.changedSince = true;
     CHECK(diaryapp::adviceFor(finding).reason.endsWith(QLatin1String("You have changed or added to this since. The advice stays.")));
+    finding.recounted = true;
+    CHECK(diaryapp::adviceFor(finding).reason.endsWith(QLatin1String("The clinic has changed its record of your treatment since. The advice stays.")));
 }
 
 TEST_CASE("sides that part are told by the symptom that shows it and by how far they are apart in all, each line once", "[diary][advice]")

@@ -324,6 +324,19 @@ TEST_CASE("what goes out is what stands: photographs that were taken back stay, 
     CHECK(exchange::readBundle(written(*record)).value() == *record);
 }
 
+TEST_CASE("a bundle counts by one day where record and course part: by the one that judged its findings", "[exchange][fhir]")
+{
+    auto course = sampleState();
+    course.opened->treated.at -= std::chrono::hours(24);
+    REQUIRE(course.isCountedOtherwise());
+    const auto record = exchange::recordOf(test::sampleCourse, course);
+    REQUIRE(record);
+    CHECK(record->treated == course.opened->treated);
+    CHECK(record->baseline == course.opened->baseline);
+    CHECK(record->treatment->at == record->treated);
+    CHECK(exchange::readBundle(written(*record)).value() == *record);
+}
+
 TEST_CASE("a clinic's words that are no UTF-8 do not stop an export", "[exchange][fhir]")
 {
     CourseRecord record = sample();

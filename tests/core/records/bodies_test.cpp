@@ -185,9 +185,9 @@ TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of 
     treatment.placements[0].instrumentLengthMm = 90;
     treatment.placements[0].epinephrineAt = recovery::EpinephrineAt::nowhere;
     // Not written down what was given otherwise (1), of the first thread three of four things (0 and the value) and no product (1), of the second none,
-    // and no thread of a plan.
+    // no thread of a plan, and no correction (1).
     CHECK(encode(TreatmentRecorded{treatment})
-          == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "0002" "005a000000" "0001" "01" "01010101" "00000000").value());
+          == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "0002" "005a000000" "0001" "01" "01010101" "00000000" "01").value());
 
     treatment.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
     treatment.anaesthetic.epinephrineOneIn = 200'000;
@@ -210,8 +210,8 @@ TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of 
         REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(newer).first(length)));
     }
 
-    // One of the five is enough for the version, and none of them is too little for it.
-    for (const int said : {0, 1, 2, 3, 4, 5}) {
+    // One of the six is enough for the version, and none of them is too little for it.
+    for (const int said : {0, 1, 2, 3, 4, 5, 6}) {
         auto one = test::sampleTreatment();
         recovery::Placement& thread = one.placements[1];
         if (said == 1)
@@ -224,17 +224,49 @@ TEST_CASE("needle or cannula and epinephrine of a thread are a newer version of 
             thread.article = "09506000134352";
         if (said == 5)
             one.planned = {recovery::asPlanned(one.placements[0])};
+        if (said == 6)
+            one.corrected = recovery::Correction{"the lot of the other tray", ""};
         const auto raw = encode(TreatmentRecorded{one});
         CHECK(raw[0] == (said == 0 ? 1 : 4));
         CHECK(std::get<TreatmentRecorded>(decode(Kind::treatmentRecorded, raw).value()).treatment == one);
     }
-    const auto empty = bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "01010101" "01010101" "00000000").value();
+    const auto empty = bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "01010101" "01010101" "00000000" "01").value();
     CHECK(decode(Kind::treatmentRecorded, empty).error().reason == Reason::malformed);
 
     // Out of bounds: refused in a record, and read in a draft, which nobody has finished.
     treatment.placements[0].instrumentLengthMm = 9;
     CHECK(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})).error().reason == Reason::outOfRange);
     CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
+}
+
+TEST_CASE("a record that stands in place of another says why and by whom at its end, and not without a reason", "[records][treatment]")
+{
+    auto treatment = test::sampleTreatment();
+    treatment.note = "both sides even";
+    treatment.placedBy = "Dr. Ada Lund";
+    treatment.placements[1].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"};
+    treatment.corrected = recovery::Correction{"lot", "Ada", 2};
+    const auto raw = encode(TreatmentRecorded{treatment});
+    // Nothing else is new; then 0, the reason and the name with their lengths, and how many records were in sight.
+    CHECK(raw == bytes::fromHex("0400" + std::string(treatmentOfBefore) + addedBySecond + "01" "01010101" "01010101" "00000000"
+                                "00" "03000000" "6c6f74" "03000000" "416461" "02000000").value());
+    CHECK(std::get<TreatmentRecorded>(decode(Kind::treatmentRecorded, raw).value()).treatment == treatment);
+    for (std::size_t length = 0; length < raw.size(); ++length) {
+        CAPTURE(length);
+        REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(raw).first(length)));
+    }
+
+    const auto refused = [&](std::string reason, std::string by, std::uint32_t inSight = 1) {
+        treatment.corrected = recovery::Correction{std::move(reason), std::move(by), inSight};
+        const auto bytes = encode(TreatmentRecorded{treatment});
+        CHECK(decodeDraft(bytes).value() == treatment);
+        return decode(Kind::treatmentRecorded, bytes).error().reason == Reason::malformed;
+    };
+    CHECK(refused("", "Ada"));
+    CHECK(refused(std::string(401, 'x'), "Ada"));
+    CHECK(refused("lot", std::string(201, 'x')));
+    CHECK(refused("\xff", "Ada"));
+    CHECK(refused("lot", "Ada", 0));
 }
 
 TEST_CASE("a protocol reads back exactly, its band to the last bit", "[records]")
