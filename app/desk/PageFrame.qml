@@ -21,21 +21,21 @@ FocusScope {
     readonly property real bodyWidth: root.width - 2 * Theme.gapLarge
     /// Where notices and large text leave the body no room beside the head, the head scrolls with it.
     readonly property bool headScrolls: root.scrolls && root.height < head.height + 12 * Theme.textBody
-    clip: root.headScrolls
 
+    Item {
+        id: still
+
+        x: Theme.gapLarge
+        y: Theme.gapLarge
+    }
     Item {
         id: head
 
-        z: root.headScrolls ? 1 : 0
         readonly property bool mirrored: root.LayoutMirroring.enabled
         readonly property bool beside: acts.implicitWidth < root.width * 0.5
 
-        anchors.top: parent.top
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.topMargin: Theme.gapLarge - (root.headScrolls ? area.contentY : 0)
-        anchors.leftMargin: Theme.gapLarge
-        anchors.rightMargin: Theme.gapLarge
+        parent: root.headScrolls ? moving : still
+        width: root.bodyWidth
         height: head.beside ? Math.max(titles.height, acts.height) : titles.height + (acts.height > 0 ? Theme.gapSmall : 0) + acts.height
 
         Item {
@@ -77,11 +77,8 @@ FocusScope {
 
         readonly property real headRoom: root.headScrolls ? head.height + Theme.gapLarge : 0
 
-        anchors.top: root.headScrolls ? parent.top : head.bottom
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.bottom: parent.bottom
-        anchors.topMargin: root.headScrolls ? 0 : Theme.gapSmall
+        anchors.fill: parent
+        anchors.topMargin: root.headScrolls ? 0 : Theme.gapLarge + head.height + Theme.gapSmall
         contentHeight: root.scrolls ? area.headRoom + column.height + 2 * Theme.gapLarge : height
         interactive: root.scrolls && contentHeight > height
         clip: true
@@ -93,6 +90,13 @@ FocusScope {
 
         FocusFollower {
             area: area
+        }
+        // Before the body, so that the keyboard comes to the head first.
+        Item {
+            id: moving
+
+            x: Theme.gapLarge
+            y: Theme.gapLarge
         }
         ColumnLayout {
             id: column

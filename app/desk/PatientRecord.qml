@@ -21,13 +21,20 @@ ColumnLayout {
         text: root.crossed
         Layout.fillWidth: true
     }
-    Words {
-        objectName: "newestCorrection"
-        visible: root.correction.length > 0
-        text: root.correction
-        soft: true
-        small: true
-        Layout.fillWidth: true
+    // Made when there is something to say: a line that appears keeps the height of its first word.
+    Repeater {
+        model: root.correction.length > 0 ? [root.correction] : []
+
+        Words {
+            required property string modelData
+
+            objectName: "newestCorrection"
+            text: modelData
+            soft: true
+            small: true
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
     }
     ActButton {
         objectName: "correctPatient"
