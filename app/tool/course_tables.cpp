@@ -105,15 +105,10 @@ std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchang
         entry.scores.insert_or_assign({row.symptom, row.side}, row.score);
     }
     for (auto& [name, course] : courses) {
-        bool ownDayZero = false;
-        for (const auto& [at, entry] : entries[name]) {
-            ownDayZero = ownDayZero || (at != course.treated.at && clock::dayOfRecovery(course.treated, entry.at) <= 0);
-        }
         for (auto& [at, entry] : entries[name]) {
             if (at == course.treated.at) {
-                course.baseline = entry.scores;
-                if (ownDayZero)
-                    continue;
+                course.baseline = std::move(entry.scores);
+                continue;
             }
             course.observations.push_back(std::move(entry));
         }

@@ -31,8 +31,7 @@ struct Output {
 Done writeFiles(const std::vector<Output>& outputs);
 
 /// Scores by course, in the order of the course names. Scores entered at the very moment of the
-/// treatment are the practitioner's: they start the comparison of the sides. Where nothing else was
-/// entered on day 0 they stand for that day as well.
+/// treatment are the practitioner's: they start the comparison of the sides and are no entry, as on the phone.
 std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchange::ScoreRow>& rows);
 
 /// What the kind of another complication than ours begins with in a table of truth: `other-seroma`.
