@@ -736,6 +736,10 @@
             <translation>%1: يرتفع من جديد</translation>
         </message>
         <message>
+            <source>%1: rising</source>
+            <translation>%1: يرتفع</translation>
+        </message>
+        <message>
             <source>%1: one side much worse</source>
             <translation>%1: أحد الجانبين أسوأ بكثير</translation>
         </message>
@@ -1504,6 +1508,14 @@
         <message>
             <source>Slow recovery, all symptoms together</source>
             <translation>تعافٍ بطيء، كل الأعراض معًا</translation>
+        </message>
+        <message>
+            <source>Slow recovery: a high score that stays</source>
+            <translation>تعافٍ بطيء: درجة عالية تبقى</translation>
+        </message>
+        <message>
+            <source>%1 of 10 or more over the last three days; no threshold</source>
+            <translation>%1 من 10 أو أكثر في الأيام الثلاثة الأخيرة؛ دون عتبة</translation>
         </message>
         <message>
             <source>Persistent puckering: unchanged for a week</source>

@@ -720,6 +720,10 @@
             <translation>%1: steigt wieder</translation>
         </message>
         <message>
+            <source>%1: rising</source>
+            <translation>%1: steigt</translation>
+        </message>
+        <message>
             <source>%1: one side much worse</source>
             <translation>%1: eine Seite viel schlechter</translation>
         </message>
@@ -1456,6 +1460,14 @@
         <message>
             <source>Slow recovery, all symptoms together</source>
             <translation>Langsame Erholung, alle Symptome zusammen</translation>
+        </message>
+        <message>
+            <source>Slow recovery: a high score that stays</source>
+            <translation>Langsame Erholung: ein hoher Wert, der bleibt</translation>
+        </message>
+        <message>
+            <source>%1 of 10 or more over the last three days; no threshold</source>
+            <translation>%1 von 10 oder mehr in den letzten drei Tagen; keine Schwelle</translation>
         </message>
         <message>
             <source>Persistent puckering: unchanged for a week</source>

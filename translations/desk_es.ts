@@ -720,6 +720,10 @@
             <translation>%1: nuevo aumento</translation>
         </message>
         <message>
+            <source>%1: rising</source>
+            <translation>%1: aumento</translation>
+        </message>
+        <message>
             <source>%1: one side much worse</source>
             <translation>%1: un lado mucho peor</translation>
         </message>
@@ -1456,6 +1460,14 @@
         <message>
             <source>Slow recovery, all symptoms together</source>
             <translation>Recuperación lenta, todos los síntomas juntos</translation>
+        </message>
+        <message>
+            <source>Slow recovery: a high score that stays</source>
+            <translation>Recuperación lenta: un valor alto que persiste</translation>
+        </message>
+        <message>
+            <source>%1 of 10 or more over the last three days; no threshold</source>
+            <translation>%1 de 10 o más en los últimos tres días; sin umbral</translation>
         </message>
         <message>
             <source>Persistent puckering: unchanged for a week</source>

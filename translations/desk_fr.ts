@@ -720,6 +720,10 @@
             <translation>%1 : nouvelle hausse</translation>
         </message>
         <message>
+            <source>%1: rising</source>
+            <translation>%1 : hausse</translation>
+        </message>
+        <message>
             <source>%1: one side much worse</source>
             <translation>%1 : un côté nettement plus atteint</translation>
         </message>
@@ -1456,6 +1460,14 @@
         <message>
             <source>Slow recovery, all symptoms together</source>
             <translation>Récupération lente, tous symptômes réunis</translation>
+        </message>
+        <message>
+            <source>Slow recovery: a high score that stays</source>
+            <translation>Récupération lente : un score élevé qui reste</translation>
+        </message>
+        <message>
+            <source>%1 of 10 or more over the last three days; no threshold</source>
+            <translation>%1 sur 10 ou plus sur les trois derniers jours ; sans seuil</translation>
         </message>
         <message>
             <source>Persistent puckering: unchanged for a week</source>

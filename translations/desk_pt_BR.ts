@@ -720,6 +720,10 @@
             <translation>%1: subindo de novo</translation>
         </message>
         <message>
+            <source>%1: rising</source>
+            <translation>%1: subindo</translation>
+        </message>
+        <message>
             <source>%1: one side much worse</source>
             <translation>%1: um lado muito pior</translation>
         </message>
@@ -1456,6 +1460,14 @@
         <message>
             <source>Slow recovery, all symptoms together</source>
             <translation>Recuperação lenta, todos os sintomas juntos</translation>
+        </message>
+        <message>
+            <source>Slow recovery: a high score that stays</source>
+            <translation>Recuperação lenta: uma pontuação alta que fica</translation>
+        </message>
+        <message>
+            <source>%1 of 10 or more over the last three days; no threshold</source>
+            <translation>%1 de 10 ou mais nos últimos três dias; sem limiar</translation>
         </message>
         <message>
             <source>Persistent puckering: unchanged for a week</source>

@@ -133,6 +133,10 @@
         <translation>%1، %2: %3 من ١٠. المعتاد في هذا اليوم حتى %4.</translation>
     </message>
     <message>
+        <source>%1, %2: it was at %3 and is at %4 now.</source>
+        <translation>%1، %2: كان عند %3 وهو الآن عند %4.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1، %2: انخفض إلى %3 ثم عاد إلى %4.</translation>

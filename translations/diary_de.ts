@@ -133,6 +133,10 @@
         <translation>%1, %2: %3 von 10. Üblich an diesem Tag ist bis %4.</translation>
     </message>
     <message>
+        <source>%1, %2: it was at %3 and is at %4 now.</source>
+        <translation>%1, %2: Es war bei %3 und ist jetzt bei %4.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2: Es war auf %3 gesunken und ist wieder bei %4.</translation>

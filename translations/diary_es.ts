@@ -133,6 +133,10 @@
         <translation>%1, %2: %3 de 10. Lo habitual este día es hasta %4.</translation>
     </message>
     <message>
+        <source>%1, %2: it was at %3 and is at %4 now.</source>
+        <translation>%1, %2: estaba en %3 y ahora está en %4.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2: bajó a %3 y está otra vez en %4.</translation>

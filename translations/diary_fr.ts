@@ -133,6 +133,10 @@
         <translation>%1, %2 : %3 sur 10. D'habitude ce jour-là, jusqu'à %4.</translation>
     </message>
     <message>
+        <source>%1, %2: it was at %3 and is at %4 now.</source>
+        <translation>%1, %2 : c'était à %3 et c'est maintenant à %4.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2 : c'était descendu à %3 et c'est de nouveau à %4.</translation>

@@ -133,6 +133,10 @@
         <translation>%1, %2: 10 üzerinden %3. Bu gün için olağan en çok %4.</translation>
     </message>
     <message>
+        <source>%1, %2: it was at %3 and is at %4 now.</source>
+        <translation>%1, %2: %3 idi, şimdi %4.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2: %3 değerine inmişti, yine %4 oldu.</translation>

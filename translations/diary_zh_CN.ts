@@ -133,6 +133,10 @@
         <translation>%1，%2：10 分中的 %3 分。这一天通常不超过 %4 分。</translation>
     </message>
     <message>
+        <source>%1, %2: it was at %3 and is at %4 now.</source>
+        <translation>%1，%2：原来是 %3，现在是 %4。</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1，%2：曾降到 %3，现在又到 %4。</translation>

@@ -210,6 +210,7 @@ Candidate CourseWatch::risenMost(const SideScores& entry, std::size_t side)
         candidate.stream = {symptom, recovery::bothSides[side]};
         candidate.score = reading.points;
         candidate.lowest = reading.lowest;
+        candidate.neverFell = !reading.cameDown;
     }
     return candidate;
 }

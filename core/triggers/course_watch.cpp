@@ -1,5 +1,7 @@
 #include "core/triggers/course_watch.h"
 
+#include "core/triggers/stuck.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -138,7 +140,7 @@ void CourseWatch::judgeStream(const Stream& stream, const StreamWatch& watched)
     const StreamReading& reading = watched.reading();
     const bool pain = stream.symptom == Symptom::pain;
     Candidate candidate{.trigger = Trigger::level, .statistic = {}, .stream = stream, .score = reading.points,
-                        .lowest = reading.lowest};
+                        .lowest = reading.lowest, .neverFell = !reading.cameDown};
     if (reading.points >= limits().levelGuard) {
         candidate.statistic = Statistic::level;
         candidate.value = reading.level + beyondBand(stream.symptom, reading.day, reading.points);
@@ -159,18 +161,28 @@ void CourseWatch::judgeStream(const Stream& stream, const StreamWatch& watched)
             m_candidates.push_back(candidate);
         }
     }
-    if (reading.day >= limits().slowFirstDay && reading.observedDays >= fewestForSlow
-        && reading.peak >= limits().slowPeakGuard && reading.lastThree() >= limits().slowGuard) {
-        candidate.trigger = Trigger::slowRecovery;
-        candidate.urgency = Urgency::nextWorkingDay;
+    judgeSlow(stream, reading);
+    if (stream.symptom == Symptom::puckering)
+        judgePuckering(stream, watched);
+}
+
+void CourseWatch::judgeSlow(const Stream& stream, const StreamReading& reading)
+{
+    if (reading.observedDays < fewestForSlow)
+        return;
+    Candidate candidate{.trigger = Trigger::slowRecovery, .statistic = {}, .stream = stream, .score = reading.points,
+                        .lowest = reading.lowest, .mean = reading.lastThree()};
+    if (reading.day >= limits().slowFirstDay && reading.peak >= limits().slowPeakGuard && reading.lastThree() >= limits().slowGuard) {
         candidate.statistic = Statistic::slowRecovery;
-        candidate.mean = reading.lastThree();
         candidate.value = reading.lastThreeZ() - ownStartShare * reading.early
                           + beyondBand(stream.symptom, reading.day, reading.lastThree());
         m_candidates.push_back(candidate);
+        candidate.statistic.reset();
     }
-    if (stream.symptom == Symptom::puckering)
-        judgePuckering(stream, watched);
+    // A high score that stays speaks for itself: neither a high beginning nor a wide band makes it ordinary.
+    if (std::ranges::find(healingSymptoms, stream.symptom) != healingSymptoms.end() && reading.day >= stuckFirstDay
+        && reading.lastThree() >= stuckFrom && reading.lastTwoLowest >= stuckFrom)
+        m_candidates.push_back(candidate);
 }
 
 /// z ends where the band ends; beyond that the points themselves tell how far a score is above.

@@ -24,6 +24,7 @@ struct Candidate {
     recovery::Stream stream{recovery::Symptom::pain, recovery::Side::none};
     int score = 0;   ///< of the stream, or of the symptom that is shown
     int lowest = 0;  ///< of the stream before today
+    bool neverFell = false;  ///< the stream had not come down to its lowest: it began there
     int left = 0;    ///< of the symptom, where sides are compared
     int right = 0;
     int apart = 0;   ///< points between the sides over several symptoms together
@@ -59,6 +60,7 @@ private:
 
     void startSides();
     void judgeStream(const recovery::Stream& stream, const StreamWatch& watched);
+    void judgeSlow(const recovery::Stream& stream, const StreamReading& reading);
     double beyondBand(recovery::Symptom symptom, int day, double points) const;
     void judgePuckering(const recovery::Stream& stream, const StreamWatch& watched);
     void judgeSides(const SideScores& entry);

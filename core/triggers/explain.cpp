@@ -83,6 +83,8 @@ std::string explain(const Finding& finding)
         return what(finding) + " is far above the usual: " + number(finding, "score") + " of 10" + day + ", usual is up to "
                + number(finding, "usualHigh");
     case Trigger::rebound:
+        if (finding.numbers.contains("neverFell"))
+            return what(finding) + " rises: " + number(finding, "score") + " of 10" + day + ", the lowest so far was " + number(finding, "lowest");
         return what(finding) + " rises again: " + number(finding, "score") + " of 10" + day + " after it had come down to "
                + number(finding, "lowest");
     case Trigger::sideDivergence:

@@ -76,8 +76,11 @@ private:
             numbers["overall"] = candidate.overall ? 1 : 0;
         numbers["score"] = candidate.score;
         numbers["usualHigh"] = m_protocol.band.inner(finding->symptom(), m_watch.day()).high;
-        if (candidate.trigger == Trigger::rebound)
+        if (candidate.trigger == Trigger::rebound) {
             numbers["lowest"] = candidate.lowest;
+            if (candidate.neverFell)
+                numbers["neverFell"] = 1;
+        }
         if (candidate.trigger == Trigger::sideDivergence) {
             numbers["left"] = candidate.left;
             numbers["right"] = candidate.right;

@@ -14,7 +14,7 @@ namespace ebbline::triggers {
 
 /// One firing of one trigger. `numbers` are what the sentence needs, by name: "score", "day",
 /// "usualHigh", "lowest", "left", "right", "statistic", "threshold". A slow recovery has "mean", of the last three answers
-/// of the stream that it names. A fold that stays has what it rests on: "weekBefore", its score then; "together", its
+/// of the stream that it names. A rebound has "neverFell" where no score before its "lowest" was higher. A fold that stays has what it rests on: "weekBefore", its score then; "together", its
 /// points over the last three days; "beginning", its mean score up to day 4; none of them if it is noted for the day. A silence has "waited", the days
 /// after which it was raised, and "days", how long it has lasted by now or until somebody wrote: the
 /// only number that goes on after a finding was raised. One that is raised because a visit was missed has

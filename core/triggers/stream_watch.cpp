@@ -62,7 +62,10 @@ void StreamWatch::finishDay()
         m_declined = m_declined
                      || (m_today.points < m_lastTwo[1].points && m_today.points <= m_lastTwo[0].points
                          && m_lastTwo[0].points <= m_lastTwo[1].points);
+    if (m_today.points <= m_lowest)
+        m_cameDown = m_finishedPeak > m_today.points;
     m_lowest = std::min(m_lowest, m_today.points);
+    m_finishedPeak = m_peak;
     m_lastTwo = {m_today, m_lastTwo[0]};
     m_recent[static_cast<std::size_t>(m_today.day) % m_recent.size()] = m_today;
     ++m_finished;
@@ -93,6 +96,7 @@ const StreamReading& StreamWatch::feed(int day, int points, StreamGain& known)
     reading.rebound = m_now.rebound;
     reading.observedDays = m_finished + 1;
     reading.lowest = m_lowest;
+    reading.cameDown = m_cameDown;
     reading.peak = m_peak;
     reading.declinedTwoDays = m_declined;
     const int counted = std::min(m_finished, 2);

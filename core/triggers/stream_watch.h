@@ -24,6 +24,7 @@ struct StreamReading {
     int lastThreeSum = 0;    ///< of the scores of the same days
     int lastThreeDays = 1;   ///< how many those are
     int lowest = 10;         ///< lowest score of the days before today
+    bool cameDown = false;   ///< a score before that lowest one was higher
     int peak = 0;            ///< highest score so far
     int observedDays = 0;
     bool declinedTwoDays = false;    ///< it had fallen over at least two days before
@@ -85,6 +86,8 @@ private:
     std::array<Day, 2> m_lastTwo{};   ///< finished days, the newest first
     int m_lowest = 10;
     int m_peak = 0;
+    int m_finishedPeak = 0;  ///< of the days before today
+    bool m_cameDown = false;
     int m_finished = 0;
     bool m_declined = false;
     double m_earlySum = 0;

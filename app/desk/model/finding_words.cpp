@@ -63,7 +63,7 @@ QString triggerTitle(const triggers::Finding& finding)
     case triggers::Trigger::level:
         return Findings::tr("%1: above the usual range").arg(stream);
     case triggers::Trigger::rebound:
-        return Findings::tr("%1: rising again").arg(stream);
+        return has(finding, "neverFell") ? Findings::tr("%1: rising").arg(stream) : Findings::tr("%1: rising again").arg(stream);
     case triggers::Trigger::sideDivergence:
         return Findings::tr("%1: one side much worse").arg(charts::symptomName(finding.symptom()));
     case triggers::Trigger::slowRecovery:

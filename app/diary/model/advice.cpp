@@ -91,6 +91,8 @@ QString reasonOf(const triggers::Finding& finding)
             return said(QT_TRANSLATE_NOOP("DiaryAdvice", "All taken together, it is more than usual for this day."));
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: %3 of 10. Usual on this day is up to %4.")).arg(what, side, number(finding, "score"), number(finding, "usualHigh"));
     case rebound:
+        if (finding.numbers.contains("neverFell"))
+            return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it was at %3 and is at %4 now.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it went down to %3 and is at %4 again.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
     case sideDivergence: {
         const QString sides = said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));

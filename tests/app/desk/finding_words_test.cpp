@@ -48,6 +48,7 @@ TEST_CASE("a rebound says the score, the day and the low before it", "[desk][wor
     CHECK(findingTitle(finding) == QLatin1String("Pain, left: rising again"));
     CHECK(findingReason(finding) == QLatin1String("5 on day 6 after a low of 2."));
     CHECK(findingBasis(finding).toStdString() == "Rule “rebound”: statistic 5.10, threshold 4.81.");
+    CHECK(findingTitle(found(triggers::Trigger::rebound, {{"score", 5}, {"lowest", 2}, {"neverFell", 1}})) == QLatin1String("Pain, left: rising"));
 }
 
 TEST_CASE("a finding over all symptoms does not say that one usual score were slow", "[desk][words]")

@@ -35,3 +35,17 @@ TEST_CASE("a fold that stays says what its note rests on", "[triggers]")
     CHECK(noted({8, 8, 8, 8, 8, 4, 4, 4, 3, 3, 3, 2, 3}) == "puckering on the left is still there: 3 of 10 on day 12, 8 points over its last three days");
     CHECK(noted(std::vector<int>(22, 2)) == "puckering on the left is still there: 2 of 10 on day 21, noted because it is so late");
 }
+
+TEST_CASE("what never came down is told as rising, and not as rising again", "[triggers]")
+{
+    Protocol protocol = defaultProtocol();
+    protocol.thresholds.rebound = 0.5;
+    const auto told = [&](const std::vector<int>& scores) {
+        const auto findings = judged(series(Symptom::pain, Side::left, scores), static_cast<int>(scores.size()) - 1, protocol);
+        const Finding* rebound = find(findings, Trigger::rebound);
+        return rebound ? explain(*rebound) : "nothing";
+    };
+    CHECK(told({2, 2, 2, 2, 2, 2, 2, 2, 8, 8}) == "pain on the left rises: 8 of 10 on day 8, the lowest so far was 2");
+    CHECK(told({5, 2, 2, 2, 2, 2, 2, 2, 8, 8}) == "pain on the left rises again: 8 of 10 on day 8 after it had come down to 2");
+    CHECK(told({2, 5, 4, 2, 2, 2, 2, 2, 8, 8}) == "pain on the left rises again: 8 of 10 on day 8 after it had come down to 2");
+}

@@ -1,6 +1,7 @@
 // Triggers: what asks for a review, what does not, and that nothing looks ahead.
 
 #include "tests/core/triggers/evenings.h"
+#include "tests/core/triggers/random_course.h"
 
 #include <catch2/catch_test_macros.hpp>
 #include <rapidcheck.h>
@@ -125,13 +126,6 @@ TEST_CASE("scores far above the band on both sides raise the level at once", "[t
     CHECK(level->numbers.at("statistic") > level->numbers.at("threshold"));
 }
 
-TEST_CASE("swelling that stays through the second week is slow", "[triggers]")
-{
-    const auto findings = judged(series(Symptom::swelling, Side::left, {4, 5, 5, 5, 5, 5, 5, 4, 4, 4, 4, 4, 4, 4}), 13);
-
-    CHECK(find(findings, Trigger::slowRecovery));
-}
-
 TEST_CASE("three days without an entry are a silence, raised when the third day is over", "[triggers]")
 {
     const auto course = series(Symptom::pain, Side::left, {3, 3});
@@ -247,37 +241,6 @@ TEST_CASE("the highest of two answers of a day counts", "[triggers][errors]")
 }
 
 namespace {
-
-/// What triggers compare between the sides, and folds.
-constexpr std::array scored{Symptom::pain, Symptom::swelling, Symptom::bruising, Symptom::tightness, Symptom::puckering};
-
-/// Scores of both sides at random, some left out.
-recovery::Scores randomScores()
-{
-    recovery::Scores scores;
-    for (const Symptom symptom : scored)
-        for (const Side side : recovery::bothSides)
-            if (*rc::gen::inRange(0, 5) > 0)
-                scores.insert_or_assign(Stream{symptom, side}, points(*rc::gen::inRange(0, 11)));
-    return scores;
-}
-
-/// A random course: with the practitioner's scores or without, entries of both sides at random hours over three weeks.
-CourseInput randomCourse()
-{
-    CourseInput course{treated, {}, {}};
-    if (*rc::gen::inRange(0, 3) > 0)
-        course.baseline = randomScores();
-    const int entries = *rc::gen::inRange(0, 40);
-    int hour = 1;
-    for (int i = 0; i < entries; ++i) {
-        hour += *rc::gen::inRange(1, 30);
-        Observation observation{treated, randomScores()};
-        observation.at.at += std::chrono::hours(hour);
-        course.observations.push_back(observation);
-    }
-    return course;
-}
 
 recovery::Scores mirrored(const recovery::Scores& scores)
 {
