@@ -35,12 +35,13 @@ struct Place {
     std::size_t connections = 8;   ///< to a database
 };
 
-Result<std::unique_ptr<mailbox::MailStore>> opened(const Place& place)
+/// A mistyped folder is no new hub: `ifMissing` says who may make a store. The tables of a database are made by everyone.
+Result<std::unique_ptr<mailbox::MailStore>> opened(const Place& place, mailbox::IfMissing ifMissing)
 {
     if (const Done ready = crypto::initialise(); !ready)
         return fail(ready.error());
     if (!postgres::isAddress(place.store))
-        return mailbox::openEmbeddedStore(place.store, place.keyFile);
+        return mailbox::openEmbeddedStore(place.store, place.keyFile, ifMissing);
     postgres::Settings settings;
     settings.address = place.store;
     settings.connections = place.connections;
@@ -113,6 +114,23 @@ std::optional<Listen> listenFrom(const std::string& text)
     return Listen{text.substr(0, colon), static_cast<std::uint16_t>(port)};
 }
 
+/// Whole or not at all: who waits for the file reads no half of a number.
+Done tellPort(const std::string& portFile, std::uint16_t port)
+{
+    const std::string beside = portFile + ".new";
+    std::ofstream out(beside);
+    out << port << '\n';
+    out.close();
+    std::error_code problem;
+    if (out)
+        std::filesystem::rename(beside, portFile, problem);
+    if (out && !problem)
+        return {};
+    std::error_code ignored;
+    std::filesystem::remove(beside, ignored);
+    return fail(Reason::storageFailed, "--port-file " + portFile + " cannot be written; name a file in a folder that is there and may be written to");
+}
+
 int serve(const Place& place, server::ServerSettings settings, const mailbox::Limits& limits,
           const std::string& portFile, const std::optional<Listen>& metricsAt, server::Log::Level level)
 {
@@ -125,7 +143,7 @@ int serve(const Place& place, server::ServerSettings settings, const mailbox::Li
     server::Log log(std::cout, clock, level);
     if (level != server::Log::Level::events)
         settings.answered = [&log](const server::Answered& answered) { log.request(answered); };
-    auto mail = opened(place);
+    auto mail = opened(place, mailbox::IfMissing::make);
     if (!mail)
         return complain(mail.error());
     mailbox::Service service(**mail, limits);
@@ -144,8 +162,10 @@ int serve(const Place& place, server::ServerSettings settings, const mailbox::Li
     }
     (*mail)->whenOthersWrite([&](const std::optional<mailbox::Written>& written) { (*http)->heard(written); });
     if (!portFile.empty()) {
-        std::ofstream(portFile + ".new") << (*http)->port() << '\n';
-        std::filesystem::rename(portFile + ".new", portFile);
+        if (const Done told = tellPort(portFile, (*http)->port()); !told) {
+            (*mail)->whenOthersWrite({});
+            return complain(told.error());
+        }
     }
     log.line("listening", {{"port", (*http)->port()}, {"tls", settings.certificate.empty() ? 0 : 1}});
     const auto figures = [&](std::string_view event) {
@@ -169,6 +189,56 @@ int serve(const Place& place, server::ServerSettings settings, const mailbox::Li
     (*mail)->whenOthersWrite({});
     (*http)->stop(std::chrono::seconds(5));
     figures("stopped");
+    return 0;
+}
+
+// What was typed is looked at before a store is: nothing is made for a command that cannot be done.
+
+int addClinic(const Place& place, const std::string& root, const std::string& hint)
+{
+    const auto key = fromHex<32>(root);
+    if (!key)
+        return complain({Reason::malformed, "--root wants 64 hexadecimal digits"});
+    const auto wasThere = postgres::isAddress(place.store) ? Result<bool>(true) : mailbox::holdsEmbeddedStore(place.store);
+    const auto mail = opened(place, mailbox::IfMissing::make);
+    if (!wasThere || !mail)
+        return complain(wasThere ? mail.error() : wasThere.error());
+    if (!*wasThere)
+        std::cout << "a new store was made in " << place.store << '\n';
+    const auto clinic = (*mail)->addClinic(crypto::SigningPublicKey{*key}, hint);
+    if (!clinic)
+        return complain(clinic.error());
+    std::cout << "clinic " << *clinic << " is admitted\n";
+    return 0;
+}
+
+int revokeDevice(const Place& place, const std::string& device)
+{
+    const auto id = fromHex<16>(device);
+    if (!id)
+        return complain({Reason::malformed, "--device wants 32 hexadecimal digits"});
+    const auto mail = opened(place, mailbox::IfMissing::refuse);
+    if (!mail)
+        return complain(mail.error());
+    const Done revoked = (*mail)->revokeDevice(envelope::DeviceId{*id});
+    if (!revoked)
+        return complain(revoked.error());
+    std::cout << "the device is refused from now on\n";
+    return 0;
+}
+
+int tellUsage(const Place& place)
+{
+    const auto mail = opened(place, mailbox::IfMissing::refuse);
+    if (!mail)
+        return complain(mail.error());
+    const auto usage = (*mail)->usage(clock::SystemClock().now());
+    if (!usage)
+        return complain(usage.error());
+    std::cout << "clinics " << usage->clinics << "\ndevices " << usage->devices << "\nmailboxes " << usage->mailboxes
+              << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << "\nblobs " << usage->blobs << "\nblob bytes " << usage->blobBytes << "\nwaiting over 30 days "
+              << usage->waitingOver30Days << "\nwaiting over 60 days " << usage->waitingOver60Days << "\nwaiting over 85 days "
+              << usage->waitingOver85Days << "\nwaiting over 90 days " << usage->waitingOver90Days << '\n';
     return 0;
 }
 
@@ -200,8 +270,8 @@ int main(int argc, char** argv)
     auto* showing = app.add_subcommand("fingerprint", "Print the fingerprint of the hub's key, for the desk's Clinic page");
     auto* using_ = app.add_subcommand("usage", "Count clinics, devices, mailboxes, envelopes and bytes");
     for (CLI::App* command : {serving, adding, revoking, using_}) {
-        command->add_option("--store", place.store, "Folder of the store, made if it is not there; or postgres://user@host,host/database")
-            ->required();
+        const std::string made = command == serving || command == adding ? ", made if it is not there" : "";
+        command->add_option("--store", place.store, "Folder of the store" + made + "; or postgres://user@host,host/database")->required();
         command->add_option("--key-file", place.keyFile, "The folder's key, 32 bytes; default: hub.key in it");
     }
     serving->add_option("--listen", listen, "Address and port; port 0 takes a free one")->capture_default_str();
@@ -259,35 +329,7 @@ int main(int argc, char** argv)
         limits.enrolPerAddress = {enrolments, enrolments / 3600};
         return serve(place, settings, limits, portFile, metricsAt, level);
     }
-    auto mail = opened(place);
-    if (!mail)
-        return complain(mail.error());
-    if (*adding) {
-        const auto key = fromHex<32>(root);
-        if (!key)
-            return complain({Reason::malformed, "--root wants 64 hexadecimal digits"});
-        const auto clinic = (*mail)->addClinic(crypto::SigningPublicKey{*key}, hint);
-        if (!clinic)
-            return complain(clinic.error());
-        std::cout << "clinic " << *clinic << " is admitted\n";
-        return 0;
-    }
-    if (*revoking) {
-        const auto id = fromHex<16>(device);
-        if (!id)
-            return complain({Reason::malformed, "--device wants 32 hexadecimal digits"});
-        const Done revoked = (*mail)->revokeDevice(envelope::DeviceId{*id});
-        if (!revoked)
-            return complain(revoked.error());
-        std::cout << "the device is refused from now on\n";
-        return 0;
-    }
-    const auto usage = (*mail)->usage(clock::SystemClock().now());
-    if (!usage)
-        return complain(usage.error());
-    std::cout << "clinics " << usage->clinics << "\ndevices " << usage->devices << "\nmailboxes " << usage->mailboxes
-              << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << "\nblobs " << usage->blobs << "\nblob bytes " << usage->blobBytes << "\nwaiting over 30 days "
-              << usage->waitingOver30Days << "\nwaiting over 60 days " << usage->waitingOver60Days << "\nwaiting over 85 days "
-              << usage->waitingOver85Days << "\nwaiting over 90 days " << usage->waitingOver90Days << '\n';
-    return 0;
+    if (*adding)
+        return addClinic(place, root, hint);
+    return *revoking ? revokeDevice(place, device) : tellUsage(place);
 }

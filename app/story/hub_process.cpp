@@ -4,6 +4,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QThread>
 
 namespace ebbline::story {
@@ -13,6 +14,15 @@ namespace {
 constexpr int startupMs = 10'000;
 
 }  // namespace
+
+Done hubCanBeStarted(const QString& program)
+{
+    const QFileInfo file(program);
+    if (file.isFile() && file.isExecutable())
+        return {};
+    return fail(Reason::notFound, "ebbline-hub is not beside this program, as " + program.toStdString()
+                                      + ", and a story needs one: install the package ebbline-hub, or build all of Ebbline (bash platform/run.sh)");
+}
 
 HubProcess::~HubProcess()
 {

@@ -10,6 +10,9 @@
 
 namespace ebbline::story {
 
+/// Before anything else is done for a story. \returns Reason::notFound with what brings the hub's program, if it is not there.
+Done hubCanBeStarted(const QString& program);
+
 class HubProcess {
 public:
     /// The hub's program lies beside the one that runs.

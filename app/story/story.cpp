@@ -2,6 +2,7 @@
 
 #include "app/story/album.h"
 #include "app/story/hands.h"
+#include "app/story/hub_process.h"
 #include "app/story/snapshots.h"
 #include "app/story/stage.h"
 #include "app/story/summary.h"
@@ -340,6 +341,8 @@ private:
 
 Result<FolderHold> playStory(const StorySetup& setup)
 {
+    if (const Done there = hubCanBeStarted(setup.hubProgram); !there)
+        return fail(there.error());
     auto held = emptyForStory(setup.out);
     if (!held)
         return fail(held.error());

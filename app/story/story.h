@@ -19,7 +19,7 @@ struct StorySetup {
     std::optional<clock::Instant> endsAt = {};
 };
 
-/// Needs a QApplication and its event loop. Prints progress on stderr.
+/// Needs a QApplication and its event loop. Prints progress on stderr. Without a hub's program nothing is touched.
 /// \returns the folder, still held, or what went wrong; the summary then says how far it came.
 Result<FolderHold> playStory(const StorySetup& setup);
 

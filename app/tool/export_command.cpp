@@ -75,7 +75,7 @@ int list(const journal::State& state)
 int exportCourse(const Options& options)
 {
     if (!options.course.empty())
-        if (const Done kept = keepsInputs({{"the folder of the vault", options.folder}}, {{"--out", options.out}}); !kept)
+        if (const Done kept = keepsInputs({{"the folder of the vault", options.folder, true}}, {{"--out", options.out}}); !kept)
             return refuseFiles("export", kept.error());
     const clock::SystemClock clock;
     const auto vault = unlocked(options, clock);

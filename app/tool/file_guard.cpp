@@ -44,6 +44,10 @@ bool takes(const std::string& output, const std::string& other)
 
 Done keepsInputs(const std::vector<NamedFile>& inputs, const std::vector<NamedFile>& outputs)
 {
+    std::error_code unknown;
+    for (const NamedFile& input : inputs)
+        if (!input.isFolder && fs::is_directory(input.file, unknown))
+            return fail(Reason::malformed, input.option + ": want a file, and this is a folder: " + input.file);
     for (const NamedFile& output : outputs)
         if (output.file.empty())
             return fail(Reason::malformed, output.option + ": want the name of a file");

@@ -5,6 +5,8 @@
 
 #include <cstdio>
 #include <iostream>
+#include <optional>
+#include <string>
 
 namespace {
 
@@ -16,6 +18,22 @@ int reached(int code)
         return code;
     std::cerr << "ebbline: the answer could not be written to the standard output\n";
     return code == ebbline::tool::fine ? ebbline::tool::failed : code;
+}
+
+/// Where a word is none of the subcommands, the parser says only that one is required. \returns a sentence that names the word.
+std::optional<std::string> unknownWord(const CLI::App& app)
+{
+    const CLI::App* asked = &app;
+    std::string command = "ebbline";
+    while (!asked->get_subcommands().empty()) {
+        asked = asked->get_subcommands().front();
+        command += ' ' + asked->get_name();
+    }
+    const std::vector<std::string> left = asked->remaining();
+    if (asked->get_require_subcommand_min() == 0 || left.empty())
+        return std::nullopt;
+    return command + ": there is no " + (left.front().starts_with('-') ? "option" : "subcommand") + " '" + left.front() + "'; " + command
+           + " --help lists what there is";
 }
 
 }  // namespace
@@ -44,6 +62,13 @@ int main(int argc, char** argv)
 #endif
     try {
         app.parse(argc, argv);
+    } catch (const CLI::RequiredError& problem) {
+        const auto unknown = unknownWord(app);
+        if (unknown)
+            std::cerr << *unknown << '\n';
+        else
+            (void)app.exit(problem);
+        return reached(tool::badInput);
     } catch (const CLI::ParseError& problem) {
         const int code = app.exit(problem);
         return reached(code == 0 ? tool::fine : tool::badInput);

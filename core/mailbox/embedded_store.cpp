@@ -210,15 +210,29 @@ Result<StoredOffer> EmbeddedStore::readOffer(const std::string& where, bytes::Vi
     return offer;
 }
 
-Result<std::unique_ptr<MailStore>> openEmbeddedStore(const std::filesystem::path& folder,
-                                                     const std::filesystem::path& keyFile)
+Result<bool> holdsEmbeddedStore(const std::filesystem::path& folder)
 {
+    std::error_code problem;
+    const bool holds = std::filesystem::exists(folder / "hub.db", problem);
+    if (problem)
+        return fail(Reason::storageFailed, "hub: the folder cannot be looked into; run this as the user that the hub runs as");
+    return holds;
+}
+
+Result<std::unique_ptr<MailStore>> openEmbeddedStore(const std::filesystem::path& folder,
+                                                     const std::filesystem::path& keyFile, IfMissing ifMissing)
+{
+    const Result<bool> there = holdsEmbeddedStore(folder);
+    if (!there)
+        return fail(there.error());
+    if (!*there && ifMissing == IfMissing::refuse)
+        return fail(Reason::notFound, "hub: no store is in this folder, and none was made; name the folder that the hub serves");
     std::error_code problem;
     std::filesystem::create_directories(folder, problem);
     if (problem)
         return fail(Reason::storageFailed, "hub: the folder cannot be made");
     const std::filesystem::path keyPath = keyFile.empty() ? folder / "hub.key" : keyFile;
-    if (!std::filesystem::exists(std::filesystem::symlink_status(keyPath, problem)) && std::filesystem::exists(folder / "hub.db", problem))
+    if (!std::filesystem::exists(std::filesystem::symlink_status(keyPath, problem)) && *there)
         return fail(Reason::wrongKey, "hub: its store is there, its key file is not");
     const Result<crypto::Secret> key = keyFrom(keyPath);
     if (!key)

@@ -78,6 +78,7 @@ fi
 . "$(dirname "${BASH_SOURCE[0]}")/clean_root.sh"
 suite=$(suite_of "${1:-}") || fail "$usage"
 [ "$(id -u)" -eq 0 ] || fail "making a root needs root"
+need_source
 folder=${2:-/var/tmp/ebbline-arm64-$1-$$}
 [ ! -e "$folder" ] || fail "$folder exists already; name another folder or remove it"
 

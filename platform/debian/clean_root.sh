@@ -54,6 +54,13 @@ keep_objects() {
     mount --bind "$FRESH_ROOT_CCACHE" "$1/root/.cache/ccache"
 }
 
+# need_source: asked before a root is made, so that nobody waits for one that stays empty.
+need_source() {
+    local said
+    said=$(git -C "$ebbline_root" rev-parse --quiet --verify HEAD 2>&1) \
+        || fail "what is tried in a clean root is the committed tree: this needs git, and a clone with a commit in place of $ebbline_root${said:+ (${said%%$'\n'*})}"
+}
+
 # put_source FOLDER: the committed tree, as /ebbline of the root.
 put_source() {
     mkdir -p "$1/ebbline"

@@ -24,6 +24,7 @@ case ${2:-} in
     *) fail "$usage" ;;
 esac
 [ "$(id -u)" -eq 0 ] || fail "making a root needs root"
+need_source
 folder=${3:-/var/tmp/ebbline-root-$1-$$}
 [ ! -e "$folder" ] || fail "$folder exists already; name another folder or remove it"
 

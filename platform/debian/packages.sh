@@ -12,6 +12,7 @@ set -euo pipefail
 
 suite_of "${1:-}" >/dev/null || fail "usage: packages.sh 12|13 [folder]"
 [ "$(id -u)" -eq 0 ] || fail "making a root needs root"
+need_source
 release=$1
 folder=${2:-/var/tmp/ebbline-packages-$1-$$}
 [ ! -e "$folder" ] || fail "$folder exists already; name another folder or remove it"

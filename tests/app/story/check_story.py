@@ -2,8 +2,8 @@
 
 usage: check_story.py EBBLINE FOLDER
 
-Afterwards the summary, what was said and the pictures are broken in every way that they are held to, one at a time, and each
-must be noticed.
+Afterwards the summary, what was said, the pictures and the sheets are broken in every way that they are held to, one at a time,
+and each must be noticed.
 """
 
 import copy
@@ -33,6 +33,12 @@ def soonest(findings):
     return min((f["hours_after_onset"] for f in findings if f.get("hours_after_onset", -1) >= 0), default=None)
 
 
+# What is counted, and must be none.
+NEVER = ("syncs with a problem", "syncs that missed a message", "syncs that saw two histories", "syncs with a vault older than the clinic's",
+         "envelopes refused", "photographs refused", "looks with a backup overdue")
+LANGUAGES = ("en", "de", "ar")
+
+
 def check_steps(steps):
     want(steps["treatments"] == 5, "five treatments")
     want(steps["phones joined"] == 5, "five phones joined")
@@ -43,8 +49,7 @@ def check_steps(steps):
     want(steps.get("warnings shown on phones", 0) > 0, "a warning on a phone")
     want(steps.get("calls", 0) > 0, "a call")
     want(steps.get("notes to silent patients", 0) > 0, "a note to the silent patient")
-    for never in ("syncs with a problem", "syncs that missed a message", "syncs that saw two histories", "syncs with a vault older than the clinic's",
-                  "envelopes refused", "photographs refused", "looks with a backup overdue"):
+    for never in NEVER:
         want(steps.get(never) == 0, f"none of the {never}, and their number: {steps.get(never)}")
     want(steps.get("syncs", 0) >= 100, "a hundred syncs")
     want(steps.get("entries tapped in", 0) >= 20, "twenty entries tapped in question by question")
@@ -122,15 +127,37 @@ def of(summary, course, trigger):
     return findings_of(summary, course, trigger)[0]
 
 
+def loud_of(summary, course):
+    return [f for f in findings_of(summary, course) if f["urgency"] in ("emergency", "call-now")]
+
+
+def without(summary, findings):
+    summary["findings"] = [f for f in summary["findings"] if f not in findings]
+
+
+# One less than what is wanted of each step.
+TOO_FEW = {"treatments": 4, "phones joined": 4, "follow-ups recorded": 4, "vaults verified": 5, "entries": 99, "entries written offline": 0,
+           "warnings shown on phones": 0, "calls": 0, "notes to silent patients": 0, "syncs": 99, "entries tapped in": 19,
+           "calls on the page of calls": 0, "findings closed at the queue": 0, "findings closed on the page of the course": 0,
+           "findings seen on the page of the course": 0, "reminders answered": 0}
+
 # What makes a summary wrong; each must be noticed.
 BREAKS = {
-    "a sync with a problem": lambda s: s["steps"].update({"syncs with a problem": 1}),
-    "a gap": lambda s: s["steps"].update({"syncs that missed a message": 1}),
-    "a fork": lambda s: s["steps"].update({"syncs that saw two histories": 1}),
-    "an envelope refused": lambda s: s["steps"].update({"envelopes refused": 1}),
-    "a problem nobody counted": lambda s: s["steps"].pop("syncs with a problem"),
-    "a desk that asks for a backup": lambda s: s["steps"].update({"looks with a backup overdue": 1}),
-    "no finding closed at the queue": lambda s: s["steps"].pop("findings closed at the queue"),
+    "a story that stopped": lambda s: s.update(result="stopped: no hub"),
+    "nine photographs": lambda s: s["steps"].update({"photographs taken": 9, "photographs at the desk": 9}),
+    "a photograph that is not at the desk": lambda s: s["steps"].update({"photographs at the desk": s["steps"]["photographs taken"] - 1}),
+    "a loud finding in the ordinary course": lambda s: s["findings"].append(loud_of(s, "haematoma")[0] | {"course": "plain"}),
+    "a haematoma found late": lambda s: [f.update(hours_after_onset=24.1) for f in loud_of(s, "haematoma")],
+    "a haematoma that nothing loud told of": lambda s: without(s, loud_of(s, "haematoma")),
+    "a haematoma told of before it began": lambda s: [f.update(hours_after_onset=-1) for f in loud_of(s, "haematoma")],
+    "an infection found late": lambda s: [f.update(hours_after_onset=72.1) for f in loud_of(s, "infection")],
+    "an infection that nothing loud told of": lambda s: without(s, loud_of(s, "infection")),
+    "an infection told of before it began": lambda s: [f.update(hours_after_onset=-1) for f in loud_of(s, "infection")],
+    "an empty reason": lambda s: s["findings"][-1].update(reason=" "),
+    "no silence": lambda s: without(s, findings_of(s, "silent", "silence")),
+    "a silence too many": lambda s: s["findings"].append(dict(of(s, "silent", "silence"))),
+    "silence too early": lambda s: of(s, "silent", "silence").update(hours_after_onset=1),
+    "no dimple": lambda s: without(s, findings_of(s, "puckering", "persistent-puckering")),
     "silence a day late": lambda s: of(s, "silent", "silence").update(hours_after_onset=24 * (s["protocol"]["silent_days"] + 2)),
     "a second silence that is of no visit": lambda s: [f.pop("visit_day", None) for f in findings_of(s, "silent", "silence")],
     "a first silence that is of the visit": lambda s: [f.update(visit_day=f["day"] - 1) for f in findings_of(s, "silent", "silence")],
@@ -138,6 +165,14 @@ BREAKS = {
     "silence about pain": lambda s: of(s, "silent", "silence").update(symptom="pain"),
     "a dimple found a day late": lambda s: [f.update(day=f["day"] + 1) for f in findings_of(s, "puckering", "persistent-puckering")],
     "a finding that waits for a day": lambda s: of(s, "puckering", "persistent-puckering").update(hours_to_queue=24),
+    "nothing kept at the hub": lambda s: s["hub"].update(database_bytes=0),
+    "nothing carried": lambda s: s["hub"].update(bytes_carried=0),
+    "rows without cells": lambda s: s["hub"].update(database_cells=0),
+    "a log that nobody read": lambda s: s["hub"].update(log_holds_its_own_words=False),
+    "a search for nine words": lambda s: s["hub"].update(words_searched=9),
+    "a search for 99 entries": lambda s: s["hub"].update(entries_searched=99),
+    "no note on any phone": lambda s: s["hub"].update(notes_found_on_phones=0),
+    "an entry readable on the way": lambda s: s["hub"].update(entries_readable=1),
     "a word readable at the hub": lambda s: s["hub"]["words_readable"].append("swelling"),
     "a search of the hub that finds nothing": lambda s: s["hub"].update(planted_words_found=[]),
     "a search of the hub that passes over what is packed": lambda s: s["hub"].update(planted_packed_words_found=[]),
@@ -147,7 +182,11 @@ BREAKS = {
     "an empty database": lambda s: s["hub"].update(database_rows=0),
     "a state ahead of proof": lambda s: s["entry_followed"]["states"].pop(1),
     "opened by nobody": lambda s: s["entry_followed"].update(states=s["entry_followed"]["states"][:2]),
+    "an opened entry that is saved again": lambda s: s["entry_followed"]["states"].append("Saved on this phone"),
 }
+BREAKS |= {f"only {number} {step}": lambda s, step=step, number=number: s["steps"].update({step: number}) for step, number in TOO_FEW.items()}
+BREAKS |= {f"one of the {never}": lambda s, never=never: s["steps"].update({never: 1}) for never in NEVER}
+BREAKS |= {f"{never} that nobody counted": lambda s, never=never: s["steps"].pop(never) for never in NEVER}
 
 
 def check_said(said):
@@ -174,7 +213,7 @@ def noticed(check, broken):
     return found
 
 
-def check_the_check(summary, said, pictures):
+def check_the_check(summary, said, pictures, sheets):
     for what, breaks in BREAKS.items():
         broken = copy.deepcopy(summary)
         breaks(broken)
@@ -183,21 +222,31 @@ def check_the_check(summary, said, pictures):
         for broken in (f"{line}\n{said}", f"{said}{line}\n", f"\r{line}{said}"):
             want(noticed(check_said, broken), f"that '{line}' is noticed")
     for program, pages in (("phone", ("history", "settings")), ("desk", ("courses", "licence"))):
-        for language in ("en", "de", "ar"):
+        for language in LANGUAGES:
             one, other = (f"{program}-{page}-{language}" for page in pages)
             want(noticed(check_twins, pictures | {one: pictures[other]}), f"that {one} and {other} are one picture is noticed")
     want(not noticed(check_twins, pictures | {"phone-history-de": pictures["phone-history-en"]}), "that a page may look the same in two languages")
+    counted, (name, picture) = len(pictures), next(iter(pictures.items()))
+    for what, broken in (("a missing picture", ({each: pictures[each] for each in pictures if each != name}, sheets, counted)),
+                         ("a picture that nobody counted", (pictures, sheets, counted - 1)),
+                         ("99 pictures", (dict(list(pictures.items())[:99]), sheets, 99)),
+                         ("a picture cut short", (pictures | {name: picture[:4000]}, sheets, counted)),
+                         ("a picture that is none", (pictures | {name: b"none" + picture[4:]}, sheets, counted))):
+        want(noticed(lambda files: check_files(*files), broken), f"that {what} is noticed")
+    for sheet in sheets:
+        others = {each: sheets[each] for each in sheets if each != sheet}
+        for what, left in (("missing", others), ("no PDF", others | {sheet: b"<html>"})):
+            want(noticed(lambda files: check_files(pictures, files, counted), left), f"that {sheet} is {what} is noticed")
 
 
-def check_files(folder, pictures):
-    shown = sorted(folder.glob("*.png"))
-    want(len(shown) == pictures, f"a file for each of {pictures} pictures, not {len(shown)}")
-    want(pictures >= 100, f"a hundred pictures and more, not {pictures}")
-    for picture in shown:
-        want(picture.read_bytes()[:8] == b"\x89PNG\r\n\x1a\n" and picture.stat().st_size > 4000, f"a picture in {picture.name}")
-    for language in ("en", "de", "ar"):
-        sheet = folder / f"follow-up-sheet-{language}.pdf"
-        want(sheet.exists() and sheet.read_bytes().startswith(b"%PDF-"), f"a sheet in {sheet.name}")
+def check_files(pictures, sheets, counted):
+    """Pictures and sheets, by name, as they lie in the folder."""
+    want(len(pictures) == counted, f"a file for each of {counted} pictures, not {len(pictures)}")
+    want(counted >= 100, f"a hundred pictures and more, not {counted}")
+    for name, picture in pictures.items():
+        want(picture.startswith(b"\x89PNG\r\n\x1a\n") and len(picture) > 4000, f"a picture in {name}.png")
+    for language in LANGUAGES:
+        want(sheets.get(f"follow-up-sheet-{language}", b"").startswith(b"%PDF-"), f"a sheet in {language}")
 
 
 def check_folders(ebbline, beside):
@@ -228,9 +277,10 @@ def main():
     if file.exists():
         summary = json.loads(file.read_text())
         check_summary(summary)
+        sheets = {sheet.stem: sheet.read_bytes() for sheet in folder.glob("*.pdf")}
+        check_files(pictures, sheets, summary["steps"].get("pictures", 0))
         if not FAULTS:
-            check_the_check(summary, played.stderr, pictures)
-        check_files(folder, summary["steps"].get("pictures", 0))
+            check_the_check(summary, played.stderr, pictures, sheets)
     else:
         want(False, "a summary")
     for fault in FAULTS:

@@ -71,9 +71,23 @@ TEST_CASE("the file that is written beside an output is no input either", "[tool
 TEST_CASE("nothing is written into a folder that is read", "[tool][files]")
 {
     const Folder folder;
-    CHECK(refused(folder.path.string(), folder.table));
-    CHECK(refused(folder.path.string(), folder / "deeper/new.json"));
-    CHECK(keepsInputs({{"folder", folder / "deeper"}}, {{"--out", folder / "deeper.json"}}));
+    for (const std::string& output : {folder.table, folder / "deeper/new.json"}) {
+        const Done kept = keepsInputs({{"folder", folder.path.string(), true}}, {{"--out", output}});
+        REQUIRE_FALSE(kept);
+        CHECK(kept.error().reason == Reason::refused);
+    }
+    CHECK(keepsInputs({{"folder", folder / "deeper", true}}, {{"--out", folder / "deeper.json"}}));
+}
+
+TEST_CASE("a folder in place of a table is said to be one, wherever the output goes", "[tool][files]")
+{
+    const Folder folder;
+    for (const std::string& output : {folder / "new.csv", folder / "deeper/new.csv", folder.table}) {
+        const Done kept = keepsInputs({{"--signs", ""}, {"--scores", folder / "deeper"}}, {{"--out", output}});
+        REQUIRE_FALSE(kept);
+        CHECK(kept.error().reason == Reason::malformed);
+        CHECK(kept.error().detail == "--scores: want a file, and this is a folder: " + folder / "deeper");
+    }
 }
 
 TEST_CASE("two outputs are two files, new or old", "[tool][files]")

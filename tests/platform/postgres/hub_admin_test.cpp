@@ -4,6 +4,7 @@
 #include "tests/platform/postgres/any_store.h"
 
 #include <cstdio>
+#include <filesystem>
 #include <sys/wait.h>
 
 using namespace ebbline;
@@ -20,7 +21,8 @@ struct Outcome {
 Outcome hub(const std::string& arguments)
 {
     Outcome outcome;
-    std::FILE* pipe = ::popen((std::string(EBBLINE_HUB) + " " + arguments + " 2>&1").c_str(), "r");
+    // A hub that serves where it should refuse would not end by itself.
+    std::FILE* pipe = ::popen(("timeout 60 " + std::string(EBBLINE_HUB) + " " + arguments + " 2>&1").c_str(), "r");
     REQUIRE(pipe);
     char chunk[512];
     while (std::fgets(chunk, sizeof chunk, pipe))
@@ -67,4 +69,44 @@ TEST_CASE("a database that is not there is said, with its host and without a pas
     CHECK(outcome.code == 1);
     CHECK(outcome.said.find("/nonexistent") != std::string::npos);
     CHECK(outcome.said.find("secretword") == std::string::npos);
+}
+
+TEST_CASE("a mistyped folder is no new hub: who counts or refuses makes no store, who admits says that it made one", "[hub]")
+{
+    const Folder folder;
+    const auto place = folder.path() / "hub";
+    const std::string at = " --store '" + place.string() + "'";
+    const std::string admit = "add-clinic" + at + " --root ";
+    for (const std::string& command : {"usage" + at, "revoke-device" + at + " --device " + bytes::toHex(crypto::randomArray<16>())}) {
+        CAPTURE(command);
+        const Outcome outcome = hub(command);
+        CHECK(outcome.code == 1);
+        CHECK(outcome.said.find("no store is in this folder, and none was made") != std::string::npos);
+        CHECK_FALSE(std::filesystem::exists(place));
+    }
+    CHECK(hub(admit + "abc").code == 1);
+    CHECK_FALSE(std::filesystem::exists(place));
+
+    const Outcome first = hub(admit + bytes::toHex(crypto::randomArray<32>()));
+    CHECK(first.code == 0);
+    CHECK(first.said == "a new store was made in " + place.string() + "\nclinic 1 is admitted\n");
+    CHECK(hub(admit + bytes::toHex(crypto::randomArray<32>())).said == "clinic 2 is admitted\n");
+    const Outcome usage = hub("usage" + at);
+    CHECK(usage.code == 0);
+    CHECK(usage.said.starts_with("clinics 2\n"));
+}
+
+TEST_CASE("a hub that cannot write its port file says so and ends, and leaves nothing beside it", "[hub]")
+{
+    const Folder folder;
+    const std::string serve = "serve --store '" + (folder.path() / "hub").string() + "' --listen 127.0.0.1:0 --port-file ";
+    std::filesystem::create_directories(folder.path() / "taken");
+    for (const char* name : {"missing/port", "taken"}) {
+        CAPTURE(name);
+        const auto file = folder.path() / name;
+        const Outcome outcome = hub(serve + "'" + file.string() + "'");
+        CHECK(outcome.code == 1);
+        CHECK(outcome.said.find("ebbline-hub: --port-file " + file.string() + " cannot be written; name a file in a folder") != std::string::npos);
+        CHECK_FALSE(std::filesystem::exists(file.string() + ".new"));
+    }
 }

@@ -7,7 +7,7 @@ faults=0
 rm -rf "$scratch"
 mkdir -p "$scratch/bin" "$scratch/tree/platform/debian"
 cp "$root/platform/steps.sh" "$scratch/tree/platform/"
-cp "$root"/platform/debian/{fresh-root,sources,clean_root}.sh "$scratch/tree/platform/debian/"
+cp "$root"/platform/debian/{fresh-root,packages,arm64,sources,clean_root}.sh "$scratch/tree/platform/debian/"
 
 # stands_in PROGRAM LINE...: a program of that name that does this.
 stands_in() {
@@ -21,7 +21,7 @@ stands_in() {
     stands_in chroot 'printf "%s\n" "${@: -1}" >>"$CHROOTED"'
     stands_in mount 'echo "$*" >>"$CHROOTED"' '[[ -z "${NO_MOUNT:-}" || "$*" != *"$NO_MOUNT"* ]]'
     stands_in umount 'exit 0'
-    stands_in git 'exec tar -c -T /dev/null'
+    stands_in git 'case $* in *rev-parse*) echo 0123456789 ;; *) exec tar -c -T /dev/null ;; esac'
 }
 
 # ran ARGUMENT...: what was done in the root.
@@ -61,6 +61,25 @@ for missing in "proc proc" "--rbind /sys" "--rbind /dev" "--make-rslave"; do
         faults=$((faults + 1))
     fi
     hasnt 'platform/run.sh'
+done
+
+# Without git, or outside of a clone, that is said before anything is made.
+# shellcheck disable=SC2016
+for answer in 'echo "fatal: not a git repository" >&2; exit 128' 'exec git-that-is-not-installed'; do
+    stands_in git "$answer"
+    for script in "fresh-root.sh 12 run" "packages.sh 12" "arm64.sh 12"; do
+        rm -rf "$scratch/made"
+        : >"$scratch/chrooted"
+        # shellcheck disable=SC2086
+        if CHROOTED=$scratch/chrooted PATH=$scratch/bin:$PATH \
+            bash "$scratch/tree/platform/debian/"$script "$scratch/made" >"$scratch/said" 2>&1 \
+            || [ "$(wc -l <"$scratch/said")" -ne 1 ] \
+            || ! grep -q "^ebbline: .*this needs git, and a clone with a commit" "$scratch/said" || [ -e "$scratch/made" ]; then
+            echo "without the committed tree $script goes on, or says something else:" >&2
+            cat "$scratch/said" >&2
+            faults=$((faults + 1))
+        fi
+    done
 done
 
 for wrong in "--sudo 11 run" "12 --sudo run" "12"; do
