@@ -64,8 +64,8 @@ TEST_CASE("higher scores never lose what their points alone raised as slow", "[t
         const CourseInput course = randomCourse();
         CourseInput worse = course;
         for (Observation& observation : worse.observations)
-            for (auto& [stream, score] : observation.scores)
-                score = points(std::min(10, score.points() + *rc::gen::inRange(0, 4)));
+            for (const auto& [stream, score] : recovery::Scores(observation.scores))
+                observation.scores.insert_or_assign(stream, points(std::min(10, score.points() + *rc::gen::inRange(0, 4))));
         const auto whose = [&](const CourseInput& input) {
             std::map<Stream, clock::Instant> raised;
             for (const Finding& finding : judge(input, protocol, onDay(80)))
