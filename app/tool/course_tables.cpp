@@ -9,25 +9,33 @@
 
 namespace ebbline::tool {
 
-namespace {
-
-constexpr auto maximumFile = std::uintmax_t{300} << 20;
-
-}  // namespace
-
 Result<std::string> readFile(const std::string& file)
 {
     std::error_code error;
     const std::uintmax_t size = std::filesystem::file_size(file, error);
     if (error)
         return fail(Reason::notFound, "cannot be read: " + error.message());
-    if (size > maximumFile)
-        return fail(Reason::tooLarge, "larger than 300 MiB");
+    if (size > maximumTable)
+        return fail(Reason::tooLarge, "larger than " + std::to_string(maximumTable >> 20) + " MiB");
     std::ifstream input(file, std::ios::binary);
     std::string bytes{std::istreambuf_iterator<char>(input), {}};
     if (!input.good() && !input.eof())
         return fail(Reason::storageFailed, "cannot be read");
     return bytes;
+}
+
+Done checkReadable(const std::string& file, std::uintmax_t bytes, std::size_t courses)
+{
+    if (bytes <= maximumTable)
+        return {};
+    // Two digits, rounded down: courses differ in length.
+    std::uintmax_t fitting = courses * maximumTable / bytes;
+    std::uintmax_t step = 1;
+    while (fitting / step >= 100)
+        step *= 10;
+    fitting -= fitting % step;
+    return fail(Reason::tooLarge, file + ": would be larger than the " + std::to_string(maximumTable >> 20)
+                                      + " MiB that ebbline reads again; about " + std::to_string(fitting) + " such courses fit");
 }
 
 namespace {

@@ -94,6 +94,37 @@ void nameBlind(std::vector<rehearsal::KnownCourse>& courses, std::uint64_t seed)
     }
 }
 
+/// A table that grows course by course; one that nobody wants to have stays empty.
+template <typename Row>
+class GrowingTable {
+public:
+    using Writer = std::string (*)(const std::vector<Row>&);
+
+    GrowingTable(std::string file, Writer writer)
+        : m_file(std::move(file)), m_writer(writer), m_text(m_writer({})), m_header(m_text.size())
+    {
+    }
+
+    void add(const std::vector<Row>& rows)
+    {
+        m_rows += rows.size();
+        if (wanted())
+            m_text.append(m_writer(rows), m_header);
+    }
+
+    bool wanted() const { return !m_file.empty(); }
+    std::size_t rows() const { return m_rows; }
+    Done readable(std::size_t courses) const { return checkReadable(m_file, m_text.size(), courses); }
+    Output output() && { return {std::move(m_file), std::move(m_text)}; }
+
+private:
+    std::string m_file;
+    Writer m_writer;
+    std::string m_text;
+    std::size_t m_header;
+    std::size_t m_rows = 0;
+};
+
 int simulate(const Options& options)
 {
     auto wanted = wantedKinds(options.kinds);
@@ -128,34 +159,39 @@ int simulate(const Options& options)
             }
     }
     nameBlind(courses, options.seed);
-    std::vector<exchange::ScoreRow> scores;
-    std::vector<exchange::TruthRow> truth;
-    std::vector<exchange::SignRow> signs;
-    std::vector<exchange::TemperatureRow> temperatures;
+    GrowingTable<exchange::ScoreRow> scores(options.scores, exchange::writeScores);
+    GrowingTable<exchange::TruthRow> truth(options.truth, exchange::writeTruth);
+    GrowingTable<exchange::SignRow> signs(options.signs, exchange::writeSigns);
+    GrowingTable<exchange::TemperatureRow> temperatures(options.temperatures, exchange::writeTemperatures);
     for (const rehearsal::KnownCourse& course : courses) {
         const auto rows = scoreRowsOf(course);
         // Who never wrote a word has no place in a table of scores.
         if (rows.empty())
             continue;
-        scores.insert(scores.end(), rows.begin(), rows.end());
-        truth.push_back(truthRowOf(course));
-        const auto ticked = signRowsOf(course);
-        signs.insert(signs.end(), ticked.begin(), ticked.end());
-        const auto measured = temperatureRowsOf(course);
-        temperatures.insert(temperatures.end(), measured.begin(), measured.end());
+        scores.add(rows);
+        truth.add({truthRowOf(course)});
+        signs.add(signRowsOf(course));
+        temperatures.add(temperatureRowsOf(course));
+        // They stand in a shuffled order: so far is as it goes on.
+        const std::size_t soFar = truth.rows();
+        for (const Done& readable : {scores.readable(soFar), truth.readable(soFar), signs.readable(soFar), temperatures.readable(soFar)})
+            if (!readable) {
+                std::cerr << "ebbline simulate: " << readable.error().detail << "\n";
+                return badInput;
+            }
     }
-    std::vector<Output> outputs{{options.scores, exchange::writeScores(scores)}, {options.truth, exchange::writeTruth(truth)}};
-    if (!options.signs.empty())
-        outputs.push_back({options.signs, exchange::writeSigns(signs)});
-    if (!options.temperatures.empty())
-        outputs.push_back({options.temperatures, exchange::writeTemperatures(temperatures)});
-    if (const Done written = writeFiles(outputs); !written) {
-        std::cerr << "ebbline simulate: " << written.error().detail << "\n";
+    const std::size_t written = truth.rows(), scored = scores.rows(), ticked = signs.rows(), measured = temperatures.rows();
+    std::vector<Output> outputs{std::move(scores).output(), std::move(truth).output()};
+    if (signs.wanted())
+        outputs.push_back(std::move(signs).output());
+    if (temperatures.wanted())
+        outputs.push_back(std::move(temperatures).output());
+    if (const Done done = writeFiles(outputs); !done) {
+        std::cerr << "ebbline simulate: " << done.error().detail << "\n";
         return failed;
     }
-    std::cout << truth.size() << " courses, " << scores.size() << " scores, " << signs.size() << " signs, " << temperatures.size()
-              << " temperatures, model " << options.model << ", seed "
-              << options.seed << "\n";
+    std::cout << written << " courses, " << scored << " scores, " << ticked << " signs, " << measured << " temperatures, model "
+              << options.model << ", seed " << options.seed << "\n";
     return fine;
 }
 
@@ -171,6 +207,7 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
                     "saliva-swelling, pale-skin, bleeding, thread-lump, spreading-colour, airway, allergy,\n"
                     "numbing-reaction, severe-illness, stroke-signs, vision; by a temperature fever; by scores of numbness,\n"
                     "which no other kind writes, spreading-numbness; each with a weight if wanted.\n"
+                    "A table larger than the tool reads again is not written; then it says roughly how many courses fit.\n"
                     "Example: ebbline simulate --courses 4000 --seed 7 --kinds plain --out-scores s.csv --out-truth t.csv");
     command->add_option("--courses", options->courses, "How many, all kinds together")
         ->check(CLI::Range(1, mostCourses))

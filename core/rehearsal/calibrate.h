@@ -41,7 +41,8 @@ struct Calibration {
     triggers::Protocol protocol;
     int plainCourses = 0;
     /// Share of courses outside a resample that alert under the thresholds that would come of it, drawn
-    /// towards the start's where courses are few: the honest figure. Below enoughForThresholds courses
+    /// towards the start's where courses are few: the more honest figure, and a little too good all the same, since all
+    /// courses taught the band and the division of the budget (docs/statistics/calibration.md). Below enoughForThresholds courses
     /// it may lie above the budget.
     double heldOutRate = 0;
     double fittedRate = 0;   ///< share of the courses it was fitted to

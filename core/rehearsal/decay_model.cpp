@@ -48,7 +48,8 @@ struct Addition {
 
 class Patient {
 public:
-    Patient(Chance& chance, Kind kind, const Onset& onset) : m_chance(chance), m_kind(kind), m_onset(onset)
+    Patient(Chance& chance, Kind kind, const Onset& onset, const Strength& strength)
+        : m_chance(chance), m_kind(kind), m_onset(onset)
     {
         const double shared = chance.normal(0, sharedPatientSpread);
         const double sharedSide = chance.normal(0, sharedSideSpread);
@@ -69,7 +70,7 @@ public:
             m_sinkHour = chance.between(72, 144);
             m_sinkSize = chance.between(0.5, 1.5);
         }
-        drawAddition();
+        drawAddition(strength);
     }
 
     Sheet sheet(double hour)
@@ -114,20 +115,20 @@ private:
         m_bumpSide = m_chance.happens(0.25) ? m_chance.whole(0, 1) : -1;
     }
 
-    void drawAddition()
+    void drawAddition(const Strength& strength)
     {
         if (m_kind == Kind::infection) {
-            m_addition.size = m_chance.between(4, 6);
-            m_addition.growHours = 24 * m_addition.size / m_chance.between(0.8, 1.6);
+            m_addition.size = strength.size * m_chance.between(4, 6);
+            m_addition.growHours = 24 * m_addition.size / (strength.pace * m_chance.between(0.8, 1.6));
             m_addition.share = {1, m_chance.between(0.7, 1), 0, 0.5, 0.3, 0};
             m_addition.otherSide = 0.15;
         } else if (m_kind == Kind::haematoma) {
-            m_addition.size = m_chance.between(3, 5);
-            m_addition.growHours = m_chance.between(3, 12);
+            m_addition.size = strength.size * m_chance.between(3, 5);
+            m_addition.growHours = strength.size / strength.pace * m_chance.between(3, 12);
             m_addition.halfLifeDays = 5;
             m_addition.share = {m_chance.between(0.6, 1), 1, m_chance.between(0.5, 0.9), m_chance.between(0.5, 0.9), 0, 0};
         } else if (m_kind == Kind::puckering) {
-            m_addition.size = m_chance.between(3, 6);
+            m_addition.size = strength.size * m_chance.between(3, 6);
         }
     }
 
@@ -194,9 +195,10 @@ private:
 
 }  // namespace
 
-std::vector<Sheet> scoresByDecay(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours)
+std::vector<Sheet> scoresByDecay(Chance& chance, Kind kind, const Onset& onset, const Strength& strength,
+                                 const std::vector<double>& hours)
 {
-    Patient patient(chance, kind, onset);
+    Patient patient(chance, kind, onset, strength);
     std::vector<Sheet> sheets;
     sheets.reserve(hours.size());
     for (const double hour : hours)

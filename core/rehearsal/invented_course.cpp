@@ -104,9 +104,10 @@ KnownCourse invent(const Invention& invention, Kind kind, int number)
     std::vector<double> hours = diary.hours;
     if (diary.hasBaseline)
         hours.insert(hours.begin(), 0.0);
+    const Strength strength{invention.trouble, invention.pace};
     std::vector<Sheet> sheets = invention.model == Model::decay
-                                    ? scoresByDecay(chance, scoredLike(kind), onset, hours)
-                                    : scoresBySteps(chance, scoredLike(kind), onset, hours);
+                                    ? scoresByDecay(chance, scoredLike(kind), onset, strength, hours)
+                                    : scoresBySteps(chance, scoredLike(kind), onset, strength, hours);
     if (kind == Kind::worseningFolds)
         worsenFolds(chance, onset, hours, sheets);
     std::vector<std::array<int, 2>> numbness;

@@ -84,6 +84,13 @@ struct Invention {
     Model model = Model::decay;
     Rhythm rhythm = Rhythm::mixed;
     std::uint64_t seed = 1;
+    /// How large a complication's addition is and how fast it grows, as shares of what the model usually draws: trouble
+    /// of other sizes than the triggers were made with. Above 0; 1 is the usual course, to the last score. They change
+    /// infections, bleedings (late ones as well) and folds that stay, whose pace is none; other kinds ignore them. Sizes
+    /// are points, pace is points a day: half the size at the usual pace is reached in half the time. Below a third of the
+    /// size an addition may never reach the one point that counts as its onset.
+    double trouble = 1;
+    double pace = 1;
 };
 
 inline constexpr int inventedDays = 22;  ///< day 0 to day 21

@@ -22,9 +22,18 @@ struct Onset {
     std::size_t side = 0;  ///< 0 left, 1 right
 };
 
+/// How strong a complication is, as shares of what a model draws: Invention's `trouble` and `pace`. They scale what was
+/// drawn and draw nothing themselves, so that 1 leaves every course as it is.
+struct Strength {
+    double size = 1;
+    double pace = 1;
+};
+
 /// What she would write at each of these hours (ascending).
-std::vector<Sheet> scoresByDecay(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours);
-std::vector<Sheet> scoresBySteps(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours);
+std::vector<Sheet> scoresByDecay(Chance& chance, Kind kind, const Onset& onset, const Strength& strength,
+                                 const std::vector<double>& hours);
+std::vector<Sheet> scoresBySteps(Chance& chance, Kind kind, const Onset& onset, const Strength& strength,
+                                 const std::vector<double>& hours);
 
 /// When she writes: wall-clock habits, missed days, giving up.
 struct Diary {

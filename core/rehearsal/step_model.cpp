@@ -33,7 +33,8 @@ constexpr std::array<Motion, symptomCount> motions{{{3.4, 0.3, 16, 0.30, 5},
 
 class Patient {
 public:
-    Patient(Chance& chance, Kind kind, const Onset& onset) : m_chance(chance), m_kind(kind), m_onset(onset)
+    Patient(Chance& chance, Kind kind, const Onset& onset, const Strength& strength)
+        : m_chance(chance), m_kind(kind), m_onset(onset)
     {
         const double frailty = chance.gamma(10, 1);
         const double pace = chance.gamma(25, 1);
@@ -51,10 +52,10 @@ public:
             }
         }
         if (kind == Kind::puckering) {
-            m_floor = 2 * chance.whole(3, 6);
+            m_floor = scaled(2 * chance.whole(3, 6), strength.size);
             m_halves[5][onset.side] = std::max(m_halves[5][onset.side], m_floor);
         }
-        drawComplication();
+        drawComplication(strength);
         m_manner = chance.uniform();
         m_repeats = chance.happens(0.1);
     }
@@ -81,7 +82,10 @@ public:
     }
 
 private:
-    void drawComplication()
+    /// Half points, whole.
+    static int scaled(int halves, double share) { return static_cast<int>(std::floor(share * halves + 0.5)); }
+
+    void drawComplication(const Strength& strength)
     {
         if (m_kind == Kind::infection) {
             const double upADay = m_chance.between(0.8, 1.7);
@@ -95,6 +99,10 @@ private:
             m_complicationUp = {upADay * 0.7, upADay, upADay / 3, upADay * 0.5, 0, 0};
             m_complicationGain = {2 * m_chance.whole(gain - 2, gain), 2 * gain, 2 * m_chance.whole(gain - 2, gain),
                                   2 * m_chance.whole(gain / 2, gain), 0, 0};
+        }
+        for (std::size_t s = 0; s < symptomCount; ++s) {
+            m_complicationUp[s] *= strength.pace;
+            m_complicationGain[s] = scaled(m_complicationGain[s], strength.size);
         }
     }
 
@@ -175,9 +183,10 @@ private:
 
 }  // namespace
 
-std::vector<Sheet> scoresBySteps(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours)
+std::vector<Sheet> scoresBySteps(Chance& chance, Kind kind, const Onset& onset, const Strength& strength,
+                                 const std::vector<double>& hours)
 {
-    Patient patient(chance, kind, onset);
+    Patient patient(chance, kind, onset, strength);
     std::vector<Sheet> sheets;
     sheets.reserve(hours.size());
     for (const double hour : hours) {

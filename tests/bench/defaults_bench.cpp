@@ -1,14 +1,18 @@
 // What the protocol of every new clinic finds and what it costs on invented courses: the seed band and the default
-// thresholds, all kinds, rhythms and both models; on ordinary courses with the warning rules as well; and which thresholds
-// today's calibration gives on the like: docs/statistics/detection.md, docs/clinical/thresholds.md.
+// thresholds, all kinds, rhythms and both models; on ordinary courses with the warning rules as well; the rarer
+// complications, and trouble smaller and slower than it was made with; and which thresholds today's calibration gives on
+// the like: docs/statistics/detection.md, docs/clinical/thresholds.md.
 //
-//   defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT] [--pictures FOLDER]
+//   defaults_bench [--quick] [--beyond] [--seeds CALIBRATION JUDGEMENT] [--pictures FOLDER]
+//
+// --beyond: the rarer complications and the smaller and slower trouble alone.
 
+#include "tests/bench/defaults_beyond.h"
 #include "tests/bench/defaults_tradeoff.h"
 #include "tests/bench/detection_tables.h"
+#include "tests/bench/warned.h"
 
 #include "core/rehearsal/calibrate.h"
-#include "core/warnings/warnings.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -32,22 +36,6 @@ std::vector<KnownCourse> plainCourses(Model model, std::uint64_t seed, int count
         courses.back().name += nameOf(model);
     }
     return courses;
-}
-
-/// A warning rule asks for a call, or for more: at one entry at least.
-bool warns(const KnownCourse& course)
-{
-    return std::any_of(course.input.observations.begin(), course.input.observations.end(), [&](const triggers::Observation& observation) {
-        recovery::Entry entry;
-        entry.at = entry.recordedAt = observation.at;
-        entry.scores = observation.scores;
-        for (const TickedSigns& ticked : course.signs)
-            if (ticked.at.at == observation.at.at)
-                for (const recovery::Sign sign : ticked.signs)
-                    entry.present.insert(sign);
-        const auto urgency = warnings::mostUrgent(warnings::judge(entry, {.treated = course.input.treated}));
-        return urgency && *urgency <= recovery::Urgency::callNow;
-    });
 }
 
 void printCost(std::uint64_t seed, int count)
@@ -153,6 +141,12 @@ void printThresholds(std::uint64_t seed, int count)
     std::printf("\nHeld out: %.3f, %.3f.\n", divided->heldOutRate, undivided->heldOutRate);
 }
 
+void printBeyond(std::uint64_t seed, bool quick)
+{
+    printRare(seed, quick ? 60 : 300);
+    printOutsideFamily(seed, quick ? 100 : 500);
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
@@ -160,24 +154,34 @@ int main(int argc, char** argv)
     std::uint64_t calibrationSeed = 31'001;
     std::uint64_t judgementSeed = 33'001;
     Sizes sizes;
+    bool quick = false;
+    bool beyondAlone = false;
     const char* pictures = nullptr;
     for (int i = 1; i < argc; ++i) {
         if (std::strcmp(argv[i], "--quick") == 0) {
             sizes = {800, 800, 200};
+            quick = true;
+        } else if (std::strcmp(argv[i], "--beyond") == 0) {
+            beyondAlone = true;
         } else if (std::strcmp(argv[i], "--seeds") == 0 && i + 2 < argc) {
             calibrationSeed = std::strtoull(argv[++i], nullptr, 10);
             judgementSeed = std::strtoull(argv[++i], nullptr, 10);
         } else if (std::strcmp(argv[i], "--pictures") == 0 && i + 1 < argc) {
             pictures = argv[++i];
         } else {
-            std::fprintf(stderr, "defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT] [--pictures FOLDER]\n");
+            std::fprintf(stderr, "defaults_bench [--quick] [--beyond] [--seeds CALIBRATION JUDGEMENT] [--pictures FOLDER]\n");
             return 2;
         }
+    }
+    if (beyondAlone) {
+        printBeyond(judgementSeed, quick);
+        return 0;
     }
     DefaultsTradeOff tradeOff;
     printFound(judgementSeed, sizes, tradeOff);
     tradeOff.print();
     printCost(judgementSeed, sizes.plain);
+    printBeyond(judgementSeed, quick);
     printThresholds(calibrationSeed, sizes.calibration);
     if (!pictures)
         return 0;

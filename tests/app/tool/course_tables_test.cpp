@@ -176,6 +176,38 @@ TEST_CASE("tables that belong together are replaced all or none", "[tool][tables
     fs::remove_all(folder);
 }
 
+TEST_CASE("a table that the tool would not read again is refused with roughly how many courses fit", "[tool][tables][errors]")
+{
+    CHECK(checkReadable("s.csv", 0, 0));
+    CHECK(checkReadable("s.csv", maximumTable, 10'000));
+    // One byte more than fits: all the courses but for the rounding.
+    struct Row { std::uintmax_t bytes; std::size_t courses; const char* fitting; };
+    for (const Row& row : {Row{maximumTable + 1, 10'000, "about 9900 such"}, Row{8 * maximumTable, 100'000, "about 12000 such"},
+                           Row{2 * maximumTable, 15, "about 7 such"}, Row{maximumTable * 1000, 100, "about 0 such"}}) {
+        CAPTURE(row.bytes, row.courses);
+        const Done refused = checkReadable("s.csv", row.bytes, row.courses);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().reason == Reason::tooLarge);
+        CHECK(refused.error().detail.starts_with("s.csv: would be larger than the 300 MiB that ebbline reads again; "));
+        CHECK(refused.error().detail.find(row.fitting) != std::string::npos);
+    }
+}
+
+TEST_CASE("what the tool may write is what it reads", "[tool][tables][errors]")
+{
+    namespace fs = std::filesystem;
+    // A file of holes: as large as it says, and on the disk hardly anything.
+    const fs::path file = fs::temp_directory_path() / ("ebbline-large-" + std::to_string(std::random_device{}()));
+    REQUIRE(writeFile(file.string(), "x"));
+    fs::resize_file(file, maximumTable + 1);
+    const auto refused = readFile(file.string());
+    fs::remove(file);
+
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().reason == Reason::tooLarge);
+    CHECK_FALSE(checkReadable(file.string(), maximumTable + 1, 1));
+}
+
 TEST_CASE("a file that is not there is named and not thrown about", "[tool][tables][errors]")
 {
     const auto read = readFile("/nowhere/at/all.csv");

@@ -2,12 +2,13 @@
 
 #include "core/rehearsal/invented_course.h"
 
+#include "tests/core/rehearsal/course_print.h"
+
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 #include <catch2/generators/catch_generators_range.hpp>
 
 #include <algorithm>
-#include <cstdint>
 
 using namespace ebbline;
 using namespace ebbline::rehearsal;
@@ -16,24 +17,6 @@ using recovery::Stream;
 using recovery::Symptom;
 
 namespace {
-
-/// A number over everything a course says (FNV-1a).
-std::uint64_t printOf(const KnownCourse& course)
-{
-    std::uint64_t print = 14695981039346656037ULL;
-    const auto add = [&](std::uint64_t value) {
-        for (int i = 0; i < 8; ++i) {
-            print ^= (value >> (8 * i)) & 0xff;
-            print *= 1099511628211ULL;
-        }
-    };
-    for (const triggers::Observation& observation : course.input.observations) {
-        add(static_cast<std::uint64_t>(observation.at.at.time_since_epoch().count()));
-        for (const auto& [stream, score] : observation.scores)
-            add(static_cast<std::uint64_t>(score.points()));
-    }
-    return print;
-}
 
 double meanOn(const Invention& invention, Kind kind, Symptom symptom, Side side, int day, int courses)
 {
