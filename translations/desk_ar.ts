@@ -2131,6 +2131,10 @@
             <source>The plan</source>
             <translation>الخطة</translation>
         </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>تصحيحات السجل</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>

@@ -2043,6 +2043,10 @@
             <source>The plan</source>
             <translation>Der Plan</translation>
         </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Korrekturen des Eintrags</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>

@@ -2043,6 +2043,10 @@
             <source>The plan</source>
             <translation>El plan</translation>
         </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Correcciones del registro</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>

@@ -2043,6 +2043,10 @@
             <source>The plan</source>
             <translation>Le plan</translation>
         </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Corrections de l’enregistrement</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>

@@ -2043,6 +2043,10 @@
             <source>The plan</source>
             <translation>O plano</translation>
         </message>
+        <message>
+            <source>Corrections of the record</source>
+            <translation>Correções do registro</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>

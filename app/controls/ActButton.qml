@@ -15,7 +15,8 @@ T.Button {
     property string hint
     property string barred
 
-    implicitWidth: Math.max(Theme.target, label.implicitWidth + leftPadding + rightPadding)
+    // Measured, not the label's: that one changes with the width that the button is given.
+    implicitWidth: Math.max(Theme.target, Math.ceil(natural.advanceWidth) + 1 + leftPadding + rightPadding)
     implicitHeight: Math.max(Theme.target, label.implicitHeight + 2 * Theme.gapSmall)
     horizontalPadding: control.quiet ? Theme.gapSmall : Theme.gap
     focusPolicy: Qt.StrongFocus
@@ -27,6 +28,13 @@ T.Button {
     Accessible.onPressAction: if (control.enabled) control.clicked()
     Keys.onReturnPressed: control.clicked()
     Keys.onEnterPressed: control.clicked()
+
+    TextMetrics {
+        id: natural
+
+        text: control.text
+        font: label.font
+    }
 
     contentItem: Text {
         id: label

@@ -11,6 +11,8 @@ PageFrame {
     required property DeskProgram program
     readonly property CourseBoard course: root.program.course
     readonly property bool wide: root.bodyWidth > 62 * Theme.textBody
+    /// Real widths, not shares alone: what was wrapped in a narrow column before the page had its width keeps that height.
+    readonly property real columnsWidth: root.bodyWidth - Theme.gapLarge
 
     title: root.course.name + " · " + root.course.day
     subtitle: root.course.phone + " · " + root.course.reach
@@ -97,7 +99,7 @@ PageFrame {
         ColumnLayout {
             spacing: Theme.gapLarge
             Layout.fillWidth: true
-            Layout.preferredWidth: 62
+            Layout.preferredWidth: root.wide ? 0.62 * root.columnsWidth : root.bodyWidth
             Layout.alignment: Qt.AlignTop
 
             CurvePanel {
@@ -124,7 +126,7 @@ PageFrame {
         ColumnLayout {
             spacing: Theme.gapLarge
             Layout.fillWidth: true
-            Layout.preferredWidth: 38
+            Layout.preferredWidth: root.wide ? 0.38 * root.columnsWidth : root.bodyWidth
             Layout.alignment: Qt.AlignTop
 
             FindingPanel {

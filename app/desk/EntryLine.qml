@@ -45,25 +45,41 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         spacing: 2
 
-        RowLayout {
-            spacing: Theme.gap
+        // In one line where there is room for it. Nothing is wrapped there: what was once wrapped keeps its height.
+        GridLayout {
+            id: head
+
+            readonly property bool single: root.width >= day.implicitWidth + when.implicitWidth + opened.implicitWidth + 4 * Theme.gap
+
+            columns: head.single ? 3 : 1
+            columnSpacing: Theme.gap
+            rowSpacing: 0
             Layout.fillWidth: true
 
             Words {
+                id: day
+
                 text: root.row.day
                 strong: true
+                wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
             Words {
+                id: when
+
                 text: root.row.when
+                wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
             Words {
+                id: opened
+
                 text: root.row.opened
                 small: true
                 soft: root.row.isOpened
                 strong: !root.row.isOpened
-                horizontalAlignment: Text.AlignRight
+                wrapMode: head.single ? Text.NoWrap : Text.Wrap
+                horizontalAlignment: head.single ? Text.AlignRight : Text.AlignLeft
                 Layout.fillWidth: true
                 Accessible.ignored: true
             }

@@ -33,25 +33,37 @@ Card {
         anchors.rightMargin: Theme.gap
         spacing: Theme.gapHair
 
-        RowLayout {
-            spacing: Theme.gapSmall
+        // Beside each other where there is room for both. The moment is not wrapped there: what was once wrapped keeps its height.
+        GridLayout {
+            id: head
+
+            columns: root.width - 2 * Theme.gap >= (root.row.open ? mark.implicitWidth : closed.implicitWidth) + when.implicitWidth + Theme.gapSmall ? 2 : 1
+            columnSpacing: Theme.gapSmall
+            rowSpacing: 0
             Layout.fillWidth: true
 
             UrgencyMark {
+                id: mark
+
                 visible: root.row.open
                 urgency: root.row.urgency
                 text: root.row.urgencyName
             }
             Words {
+                id: closed
+
                 visible: !root.row.open
                 text: qsTr("Closed")
                 soft: true
             }
             Words {
+                id: when
+
                 text: root.row.when
                 small: true
                 soft: true
-                horizontalAlignment: Text.AlignRight
+                wrapMode: head.columns === 2 ? Text.NoWrap : Text.Wrap
+                horizontalAlignment: head.columns === 2 ? Text.AlignRight : Text.AlignLeft
                 Layout.fillWidth: true
             }
         }

@@ -36,25 +36,13 @@ ColumnLayout {
             model: root.lots.lots
 
             ActButton {
-                id: lot
-
                 required property lotRow row
 
                 text: qsTr("%1 · %2").arg(row.lot).arg(row.courses)
                 hint: row.outcomes
-                width: Math.min(Math.max(Theme.target, natural.advanceWidth + 2 * Theme.gap + 1), Math.max(Theme.target, root.width))
+                width: Math.min(implicitWidth, root.width)
                 primary: row.key === root.lots.chosen
                 onClicked: root.lots.choose(row.key)
-
-                // Not the button's implicit width: it changes with the width that it is given.
-                TextMetrics {
-                    id: natural
-
-                    text: lot.text
-                    font.family: Theme.family
-                    font.pixelSize: Theme.textBody
-                    font.weight: Font.DemiBold
-                }
             }
         }
     }

@@ -2,12 +2,12 @@
 //
 // In   editor, patient (her key), correction (the newest; all of them stand on the panel), crossed (empty: no)
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-ColumnLayout {
+// Not a layout: in one, a line that appears later keeps the height that it had before it was as wide as the page.
+Column {
     id: root
 
     required property PatientEditor editor
@@ -18,26 +18,20 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     Told {
+        width: root.width
         text: root.crossed
-        Layout.fillWidth: true
     }
-    // Made when there is something to say: a line that appears keeps the height of its first word.
-    Repeater {
-        model: root.correction.length > 0 ? [root.correction] : []
-
-        Words {
-            required property string modelData
-
-            objectName: "newestCorrection"
-            text: modelData
-            soft: true
-            small: true
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-        }
+    Words {
+        objectName: "newestCorrection"
+        width: root.width
+        visible: root.correction.length > 0
+        text: root.correction
+        soft: true
+        small: true
     }
     ActButton {
         objectName: "correctPatient"
+        width: Math.min(implicitWidth, root.width)
         visible: root.patient.length > 0
         text: qsTr("Correct name, number, language")
         hint: qsTr("What was written before stays on record")
@@ -45,9 +39,10 @@ ColumnLayout {
         onClicked: root.editor.open(root.patient)
     }
     UndoBar {
+        width: root.width
+        height: implicitHeight
         text: root.editor.undoText
         onUndone: root.editor.undo()
         onForgotten: root.editor.forgetUndo()
-        Layout.fillWidth: true
     }
 }

@@ -1,11 +1,11 @@
 // One of the two photographs that stand beside each other, with the way to the one before and after.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-ColumnLayout {
+// Not a layout: in one, what was wrapped before it was as wide as its half keeps that height.
+Column {
     id: root
 
     required property PhotoComparison comparison
@@ -17,16 +17,16 @@ ColumnLayout {
     spacing: Theme.gapHair
 
     Words {
+        width: root.width
         text: root.side.there ? root.side.title : " "  // keeps both frames at one height
         strong: true
         Accessible.ignored: !root.side.there
-        Layout.fillWidth: true
     }
     Card {
-        implicitHeight: root.frameHeight
+        width: root.width
+        height: root.frameHeight
         border.color: root.marking ? Theme.tide : Theme.hair
         border.width: root.marking ? Theme.focusWidth : Theme.hairline
-        Layout.fillWidth: true
 
         PhotoFrame {
             id: frame
@@ -60,44 +60,36 @@ ColumnLayout {
         }
     }
     Words {
+        width: root.width
         visible: root.side.note.length > 0
         text: root.side.note
         small: true
         soft: true
-        Layout.fillWidth: true
     }
-    // In a row where there is room for it, otherwise below each other.
-    GridLayout {
+    Flow {
+        width: root.width
         visible: root.side.there
-        columns: root.width >= before.implicitWidth + after.implicitWidth + marks.implicitWidth + 2 * columnSpacing ? 3 : 1
-        columnSpacing: Theme.gapHair
-        rowSpacing: Theme.gapHair
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1  // as wide as the half, not as its acts in one row
-        Layout.fillHeight: false
+        spacing: Theme.gapHair
 
         ActButton {
-            id: before
-
             text: qsTr("The one before")
+            width: Math.min(implicitWidth, root.width)
             quiet: true
             enabled: root.side.canStepBack
             hint: root.side.title
             onClicked: root.comparison.step(root.half, -1)
         }
         ActButton {
-            id: after
-
             text: qsTr("The one after")
+            width: Math.min(implicitWidth, root.width)
             quiet: true
             enabled: root.side.canStepOn
             hint: root.side.title
             onClicked: root.comparison.step(root.half, 1)
         }
         ActButton {
-            id: marks
-
             text: root.side.marked ? qsTr("Mark the eyes anew") : qsTr("Mark the eyes")
+            width: Math.min(implicitWidth, root.width)
             quiet: true
             enabled: !root.marking && root.side.state.length === 0
             hint: root.side.title
@@ -110,6 +102,7 @@ ColumnLayout {
     ActButton {
         visible: root.side.own
         text: qsTr("Take it back")
+        width: Math.min(implicitWidth, root.width)
         quiet: true
         hint: root.side.title
         onClicked: root.comparison.askTakeBack(root.half)

@@ -11,6 +11,8 @@ PageFrame {
     required property DeskProgram program
     readonly property PhotoBoard photos: root.program.photos
     readonly property PhotoComparison comparison: root.photos.comparison
+    /// Known before the halves are laid out: what was wrapped in a narrower one keeps that height.
+    readonly property real halfWidth: (root.bodyWidth - Theme.gap) / 2
     readonly property real frameHeight: Math.max(18 * Theme.bodySize, Math.min(root.height * 0.49, root.bodyWidth * 0.62))
 
     title: root.photos.who
@@ -62,7 +64,7 @@ PageFrame {
             side: root.comparison.earlier
             frameHeight: root.frameHeight
             Layout.fillWidth: true
-            Layout.preferredWidth: 50
+            Layout.preferredWidth: root.halfWidth
             Layout.alignment: Qt.AlignTop
             Layout.fillHeight: false
         }
@@ -72,7 +74,7 @@ PageFrame {
             side: root.comparison.later
             frameHeight: root.frameHeight
             Layout.fillWidth: true
-            Layout.preferredWidth: 50
+            Layout.preferredWidth: root.halfWidth
             Layout.alignment: Qt.AlignTop
             Layout.fillHeight: false
         }

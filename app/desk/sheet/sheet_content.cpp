@@ -1,6 +1,7 @@
 #include "app/desk/sheet/sheet_content.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/correction_words.h"
 #include "app/desk/model/course_events.h"
 #include "app/desk/model/curve_board.h"
 #include "app/desk/model/dose_words.h"
@@ -106,6 +107,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
                                                                            charts::digits(view->protocol.version))});
     if (view->state != nullptr && view->state->treatment) {
         addTreatment(sheet, view->state->treatment->treatment, workplace.desk().doseLimits());
+        sheet.corrections = treatmentCorrectionLines(*view->state, &stampText);
     }
     for (const auto symptom : recovery::allSymptoms) {
         const auto pair = curvesOf(workplace.desk(), course, symptom);
@@ -147,7 +149,7 @@ QString SheetContent::asText() const
     for (const auto& placement : placements) {
         lines << placement.spoken;
     }
-    lines << plan << anaesthetic << note;
+    lines << plan << anaesthetic << note << corrections;
     for (const auto& curve : curves) {
         lines << curve.left.sentence << curve.right.sentence;
     }

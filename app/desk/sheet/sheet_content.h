@@ -33,6 +33,7 @@ struct SheetContent {
     QStringList anaesthetic;
     QStringList plan;             ///< what was planned and what became of it; empty: no plan was kept
     QString note;
+    QStringList corrections;  ///< of the record of the treatment, the newest first
     QList<SheetCurves> curves;    ///< symptoms that have at least one score
     QList<charts::Event> events;
     QString bandLegend;

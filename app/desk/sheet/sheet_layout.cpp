@@ -110,6 +110,12 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     if (!m_content.note.isEmpty()) {
         paragraph(m_content.note, m_body);
     }
+    if (!m_content.corrections.isEmpty()) {
+        heading(Sheet::tr("Corrections of the record"));
+        for (const auto& line : m_content.corrections) {
+            paragraph(line, m_body);
+        }
+    }
     constexpr double firstCurve = 230;  // the words and one pair of curves
     heading(Sheet::tr("Recovery"), m_content.curves.isEmpty() ? 60 : firstCurve);
     paragraph(m_content.entries + QStringLiteral(" · ") + m_content.adherence, m_body);

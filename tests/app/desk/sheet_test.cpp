@@ -84,7 +84,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     const auto course = clinic.course("Petra Halden");
     const auto before = program->workplace().state().courses.at(course).treatment->treatment;
     // Written out, so that a field that is added one day is seen here.
-    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise, planned] = before;
+    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise, planned, corrected] = before;
     REQUIRE_FALSE(placements.empty());
     const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone, instrument, instrumentLength, epinephrineAt, article] = placements.front();
     const auto& [drug, percent, epinephrine, bicarbonate, extra] = anaesthetic;
@@ -137,6 +137,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     CHECK_FALSE(article);
     CHECK(planned.empty());
     CHECK_FALSE(otherwise);
+    CHECK_FALSE(corrected);
     CHECK_FALSE(patient.isNull());
     CHECK(at == before.at);
 
@@ -144,8 +145,9 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
         REQUIRE(program->workplace().settle(program->workplace().desk().recordTreatment(treatment)));
         program->openCourse(deskapp::keyOf(course));
         const auto& board = *program->course();
-        const auto content = deskapp::sheetOf(program->workplace(), course);
+        auto content = deskapp::sheetOf(program->workplace(), course);
         REQUIRE(content);
+        content->corrections.clear();  // they tell every change: each field is to stand on the sheet by itself
         QStringList points;
         for (const auto& track : content->tracks)
             points << QStringLiteral("%1 %2,%3 %4,%5").arg(track.view).arg(track.entry.x()).arg(track.entry.y()).arg(track.end.x()).arg(track.end.y());
@@ -162,6 +164,15 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
         // What only the picture of the face shows, and the day, stand elsewhere on the page.
         if (!std::set<std::string>{"time", "view", "entry", "end"}.contains(field))
             CHECK(pageNow != page);
+    }
+    auto told = before;
+    told.corrected = recovery::Correction{"the lot was read wrongly", "Dr Ilan Osei", 1};
+    shown(told);
+    const auto withCorrections = deskapp::sheetOf(program->workplace(), course);
+    REQUIRE(withCorrections);
+    for (const auto& corrections : {withCorrections->asText(), program->course()->recordCorrections().join(u'\n')}) {
+        CHECK(corrections.contains(QLatin1String("Dr Ilan Osei")));
+        CHECK(corrections.contains(QLatin1String("the lot was read wrongly")));
     }
     auto marked = before;
     marked.placements[0].expiry = "2031-08-30";
