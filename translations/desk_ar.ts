@@ -1514,6 +1514,10 @@
             <translation>تعافٍ بطيء: درجة عالية تبقى</translation>
         </message>
         <message>
+            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
+            <translation>الألم من اليوم %1 فصاعدًا، والتورّم والكدمات والشدّ من اليوم %2 فصاعدًا</translation>
+        </message>
+        <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>
             <translation>%1 من 10 أو أكثر في الأيام الثلاثة الأخيرة؛ دون عتبة</translation>
         </message>

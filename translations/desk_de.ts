@@ -1466,6 +1466,10 @@
             <translation>Langsame Erholung: ein hoher Wert, der bleibt</translation>
         </message>
         <message>
+            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
+            <translation>Schmerz ab Tag %1, Schwellung, Bluterguss und Spannung ab Tag %2</translation>
+        </message>
+        <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>
             <translation>%1 von 10 oder mehr in den letzten drei Tagen; keine Schwelle</translation>
         </message>

@@ -1466,6 +1466,10 @@
             <translation>Recuperación lenta: un valor alto que persiste</translation>
         </message>
         <message>
+            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
+            <translation>dolor desde el día %1; hinchazón, moratones y tirantez desde el día %2</translation>
+        </message>
+        <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>
             <translation>%1 de 10 o más en los últimos tres días; sin umbral</translation>
         </message>

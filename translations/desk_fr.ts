@@ -1466,6 +1466,10 @@
             <translation>Récupération lente : un score élevé qui reste</translation>
         </message>
         <message>
+            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
+            <translation>douleur dès le jour %1 ; gonflement, bleus et tension dès le jour %2</translation>
+        </message>
+        <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>
             <translation>%1 sur 10 ou plus sur les trois derniers jours ; sans seuil</translation>
         </message>

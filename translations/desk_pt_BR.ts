@@ -1466,6 +1466,10 @@
             <translation>Recuperação lenta: uma pontuação alta que fica</translation>
         </message>
         <message>
+            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
+            <translation>dor a partir do dia %1; inchaço, roxos e repuxo a partir do dia %2</translation>
+        </message>
+        <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>
             <translation>%1 de 10 ou mais nos últimos três dias; sem limiar</translation>
         </message>

@@ -180,8 +180,7 @@ void CourseWatch::judgeSlow(const Stream& stream, const StreamReading& reading)
         candidate.statistic.reset();
     }
     // A high score that stays speaks for itself: neither a high beginning nor a wide band makes it ordinary.
-    if (std::ranges::find(healingSymptoms, stream.symptom) != healingSymptoms.end() && reading.day >= stuckFirstDay
-        && reading.lastThree() >= stuckFrom && reading.lastTwoLowest >= stuckFrom)
+    if (mayBeStuck(stream.symptom, reading.day) && reading.lastThree() >= stuckFrom && reading.lastTwoLowest >= stuckFrom)
         m_candidates.push_back(candidate);
 }
 

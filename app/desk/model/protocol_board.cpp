@@ -122,7 +122,9 @@ QList<ProtocolLine> rulesOf(const triggers::Thresholds& thresholds)
              .arg(day(thresholds.slowFirstDay), day(thresholds.slowPeakGuard))},
         {Protocols::tr("Slow recovery, all symptoms together"), threshold(thresholds.slowOverall),
          Protocols::tr("from day %1 on, at least %Ln point(s)", nullptr, thresholds.slowGuard).arg(day(thresholds.slowFirstDay))},
-        {Protocols::tr("Slow recovery: a high score that stays"), Protocols::tr("from day %1 on").arg(day(triggers::stuckFirstDay)),
+        {Protocols::tr("Slow recovery: a high score that stays"),
+         Protocols::tr("pain from day %1 on, swelling, bruising and tightness from day %2 on")
+             .arg(day(triggers::painStuckFirstDay), day(triggers::othersStuckFirstDay)),
          Protocols::tr("%1 of 10 or more over the last three days; no threshold").arg(charts::digits(triggers::stuckFrom))},
         {Protocols::tr("Persistent puckering: does not smooth out"), Protocols::tr("from day %1 on").arg(day(thresholds.puckeringDay)),
          Protocols::tr("at least %Ln point(s)", nullptr, thresholds.puckeringGuard)},
