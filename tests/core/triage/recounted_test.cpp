@@ -15,7 +15,7 @@ using triage::Finding;
 
 namespace {
 
-/// Four quiet days, then much pain on one side; what the desk opened is the first operation.
+/// Pain that falls for four days, then much of it on one side: a rebound by its points; what the desk opened is the first operation.
 struct Painful {
     Writer phone{1}, desk{2};
     std::vector<journal::Operation> operations{desk.write(openedCourse(), 1)};
@@ -24,8 +24,8 @@ struct Painful {
 
     Painful()
     {
-        for (std::uint8_t day = 1; day <= 5; ++day)
-            tell(day, day == 5 ? 9 : 2);
+        for (std::uint8_t day = 1; const int points : {4, 3, 2, 2, 9})
+            tell(day++, points);
     }
     void tell(std::uint8_t day, int points, std::optional<journal::OperationId> corrects = {})
     {
