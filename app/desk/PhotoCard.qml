@@ -26,8 +26,11 @@ T.AbstractButton {
     background: Rectangle {
         radius: Theme.corner
         color: root.hovered && root.row.shown ? Theme.chosen : "transparent"
-        border.width: root.current ? Theme.focusWidth : 0
-        border.color: Theme.focus
+
+        FocusRing {
+            anchors.margins: 0  // within the strip, which clips
+            shown: root.current
+        }
     }
     contentItem: Item {
         ColumnLayout {
