@@ -1510,12 +1510,12 @@
             <translation>تعافٍ بطيء، كل الأعراض معًا</translation>
         </message>
         <message>
-            <source>Slow recovery: a high score that stays</source>
-            <translation>تعافٍ بطيء: درجة عالية تبقى</translation>
+            <source>Slow recovery: pain that stays high</source>
+            <translation>تعافٍ بطيء: ألم يبقى شديدًا</translation>
         </message>
         <message>
-            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
-            <translation>الألم من اليوم %1 فصاعدًا، والتورّم والكدمات والشدّ من اليوم %2 فصاعدًا</translation>
+            <source>Slow recovery: swelling, bruising or tightness that stays high</source>
+            <translation>تعافٍ بطيء: تورّم أو كدمات أو شدّ يبقى شديدًا</translation>
         </message>
         <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>

@@ -1462,12 +1462,12 @@
             <translation>Langsame Erholung, alle Symptome zusammen</translation>
         </message>
         <message>
-            <source>Slow recovery: a high score that stays</source>
-            <translation>Langsame Erholung: ein hoher Wert, der bleibt</translation>
+            <source>Slow recovery: pain that stays high</source>
+            <translation>Langsame Erholung: Schmerz, der stark bleibt</translation>
         </message>
         <message>
-            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
-            <translation>Schmerz ab Tag %1, Schwellung, Bluterguss und Spannung ab Tag %2</translation>
+            <source>Slow recovery: swelling, bruising or tightness that stays high</source>
+            <translation>Langsame Erholung: Schwellung, Bluterguss oder Spannung, die stark bleiben</translation>
         </message>
         <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>

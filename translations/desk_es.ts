@@ -1462,12 +1462,12 @@
             <translation>Recuperación lenta, todos los síntomas juntos</translation>
         </message>
         <message>
-            <source>Slow recovery: a high score that stays</source>
-            <translation>Recuperación lenta: un valor alto que persiste</translation>
+            <source>Slow recovery: pain that stays high</source>
+            <translation>Recuperación lenta: dolor que sigue alto</translation>
         </message>
         <message>
-            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
-            <translation>dolor desde el día %1; hinchazón, moratones y tirantez desde el día %2</translation>
+            <source>Slow recovery: swelling, bruising or tightness that stays high</source>
+            <translation>Recuperación lenta: hinchazón, moratón o tirantez que sigue alta</translation>
         </message>
         <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>

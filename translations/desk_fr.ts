@@ -1462,12 +1462,12 @@
             <translation>Récupération lente, tous symptômes réunis</translation>
         </message>
         <message>
-            <source>Slow recovery: a high score that stays</source>
-            <translation>Récupération lente : un score élevé qui reste</translation>
+            <source>Slow recovery: pain that stays high</source>
+            <translation>Récupération lente : une douleur qui reste forte</translation>
         </message>
         <message>
-            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
-            <translation>douleur dès le jour %1 ; gonflement, bleus et tension dès le jour %2</translation>
+            <source>Slow recovery: swelling, bruising or tightness that stays high</source>
+            <translation>Récupération lente : gonflement, bleus ou tension qui restent forts</translation>
         </message>
         <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>

@@ -1462,12 +1462,12 @@
             <translation>Recuperação lenta, todos os sintomas juntos</translation>
         </message>
         <message>
-            <source>Slow recovery: a high score that stays</source>
-            <translation>Recuperação lenta: uma pontuação alta que fica</translation>
+            <source>Slow recovery: pain that stays high</source>
+            <translation>Recuperação lenta: dor que continua alta</translation>
         </message>
         <message>
-            <source>pain from day %1 on, swelling, bruising and tightness from day %2 on</source>
-            <translation>dor a partir do dia %1; inchaço, roxos e repuxo a partir do dia %2</translation>
+            <source>Slow recovery: swelling, bruising or tightness that stays high</source>
+            <translation>Recuperação lenta: inchaço, roxo ou repuxo que continua alto</translation>
         </message>
         <message>
             <source>%1 of 10 or more over the last three days; no threshold</source>

@@ -10,6 +10,9 @@ PageFrame {
 
     required property DeskProgram program
     readonly property FollowUpEditor editor: root.program.followUp
+    readonly property bool wide: root.bodyWidth > 56 * Theme.textBody
+    /// Known before the columns are laid out: what was wrapped in a narrower one keeps that height.
+    readonly property real columnWidth: root.wide ? (root.bodyWidth - Theme.gapPage) / 2 : root.bodyWidth
 
     title: qsTr("Follow-up of %1").arg(root.editor.name)
     subtitle: root.editor.recordedBy.length > 0 ? root.editor.recordedBy : qsTr("Recording it closes the course.")
@@ -21,7 +24,7 @@ PageFrame {
     ]
 
     GridLayout {
-        columns: root.bodyWidth > 56 * Theme.textBody ? 2 : 1
+        columns: root.wide ? 2 : 1
         columnSpacing: Theme.gapPage
         rowSpacing: Theme.gap
         Layout.fillWidth: true
@@ -29,7 +32,7 @@ PageFrame {
         ColumnLayout {
             spacing: Theme.gap
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: root.columnWidth
             Layout.alignment: Qt.AlignTop
             Layout.fillHeight: false
 
@@ -64,7 +67,7 @@ PageFrame {
         ColumnLayout {
             spacing: 0
             Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            Layout.preferredWidth: root.columnWidth
             Layout.alignment: Qt.AlignTop
             Layout.fillHeight: false
 
@@ -81,7 +84,7 @@ PageFrame {
                 columns: root.bodyWidth > 64 * Theme.textBody ? 2 : 1
                 columnSpacing: Theme.gap
                 Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                Layout.preferredWidth: root.columnWidth
 
                 Repeater {
                     model: root.editor.complications

@@ -35,7 +35,7 @@ GridLayout {
                 required property patientRow row
 
                 text: row.name
-                chosen: root.ready && row.key === root.editor.patientKey
+                chosen: row.key === root.editor?.patientKey
                 onClicked: root.editor.takeUpBegun(row.key)
                 Layout.fillWidth: true
             }
@@ -58,7 +58,7 @@ GridLayout {
                 required property patientRow row
 
                 text: row.phone.length > 0 ? row.name + " · " + row.phone : row.name
-                chosen: row.key === root.editor.patientKey
+                chosen: row.key === root.editor?.patientKey
                 onClicked: root.editor.choosePatient(row.key)
                 Layout.fillWidth: true
             }

@@ -180,7 +180,8 @@ void CourseWatch::judgeSlow(const Stream& stream, const StreamReading& reading)
         candidate.statistic.reset();
     }
     // A high score that stays speaks for itself: neither a high beginning nor a wide band makes it ordinary.
-    if (mayBeStuck(stream.symptom, reading.day) && reading.lastThree() >= stuckFrom && reading.lastTwoLowest >= stuckFrom)
+    const auto stuck = stuckOf(stream.symptom);
+    if (stuck && reading.day >= stuck->firstDay && reading.lastThree() >= stuck->from && reading.lastTwoLowest >= stuck->from)
         m_candidates.push_back(candidate);
 }
 

@@ -5,22 +5,34 @@
 
 #include "core/recovery/symptom.h"
 
+#include <optional>
+
 namespace ebbline::triggers {
 
-/// Score points. Pain of 5 to 10 after an operation is severe by what it keeps from (Gerbershagen et al., Br J Anaesth 107 (2011) 619);
-/// that the other three count alike is a decision of ours.
-inline constexpr int stuckFrom = 5;
+struct Stuck {
+    int firstDay;  ///< of recovery; a decision of ours
+    int from;      ///< score points
+};
 
-/// Days of recovery, decisions of ours: such pain is asked about sooner than what heals slowest, swelling, bruising and tightness.
-inline constexpr int painStuckFirstDay = 10;
-inline constexpr int othersStuckFirstDay = 14;
+/// 5: pain of 5 to 10 after an operation is severe by what it keeps from (Gerbershagen et al., Br J Anaesth 107 (2011) 619).
+inline constexpr Stuck stuckPain{10, 5};
+/// Swelling, bruising and tightness, which heal slower: decisions of ours.
+inline constexpr Stuck stuckOther{14, 6};
 
-/// From which day on; never for a symptom of which a high score that stays is no slow recovery.
-constexpr bool mayBeStuck(recovery::Symptom symptom, int day)
+/// \returns nothing for a symptom of which a high score that stays is no slow recovery.
+constexpr std::optional<Stuck> stuckOf(recovery::Symptom symptom)
 {
     using enum recovery::Symptom;
-    return symptom == pain ? day >= painStuckFirstDay
-                           : (symptom == swelling || symptom == bruising || symptom == tightness) && day >= othersStuckFirstDay;
+    switch (symptom) {
+    case pain: return stuckPain;
+    case swelling:
+    case bruising:
+    case tightness: return stuckOther;
+    case twinges:
+    case puckering:
+    case numbness: break;
+    }
+    return std::nullopt;
 }
 
 }  // namespace ebbline::triggers
