@@ -93,7 +93,7 @@ int main()
     std::printf("rehearsal of 10000 courses under one protocol: %.0f ms\n", rehearsing);
 
     triggers::Protocol keener = protocol;
-    keener.thresholds.rebound *= 0.9;
+    keener.thresholds.rebound *= 0.5;
     std::size_t differing = 0;
     const double comparing = milliseconds([&] {
         if (const auto done = rehearse(cohort, protocol, keener))
