@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QHash>
+#include <QImage>
 #include <QRegularExpression>
 #include <QTest>
 
@@ -333,10 +334,16 @@ QString tabUntil(QQuickWindow& window, const QString& name)
 
 void settle(QQuickWindow& window)
 {
-    for (int round = 0; round < 4; ++round) {
+    constexpr int fewest = 4;
+    constexpr int most = 16;  // a cursor that blinks never comes to rest
+    QImage before;
+    for (int round = 0; round < most; ++round) {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
         QTest::qWait(5);
-        window.grabWindow();
+        QImage now = window.grabWindow();
+        if (round >= fewest - 1 && now == before)
+            return;
+        before = std::move(now);
     }
 }
 

@@ -63,7 +63,7 @@ QStringList faint(QQuickWindow& window);
 /// wrong; empty is right.
 QString tabUntil(QQuickWindow& window, const QString& name);
 
-/// Lets layouts, loaders and queued work come to rest.
+/// Lets layouts, loaders and queued work come to rest: until two pictures in a row are the same.
 void settle(QQuickWindow& window);
 
 }  // namespace ebbline::screens
