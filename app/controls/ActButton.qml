@@ -15,8 +15,8 @@ T.Button {
     property string hint
     property string barred
 
-    // Measured, not the label's: that one changes with the width that the button is given.
-    implicitWidth: Math.max(Theme.target, Math.ceil(natural.advanceWidth) + 1 + leftPadding + rightPadding)
+    // Not the label's: that one changes with the width that the button is given.
+    implicitWidth: Math.max(Theme.target, Math.ceil(natural.implicitWidth) + leftPadding + rightPadding)
     implicitHeight: Math.max(Theme.target, label.implicitHeight + 2 * Theme.gapSmall)
     horizontalPadding: control.quiet ? Theme.gapSmall : Theme.gap
     focusPolicy: Qt.StrongFocus
@@ -29,11 +29,15 @@ T.Button {
     Keys.onReturnPressed: control.clicked()
     Keys.onEnterPressed: control.clicked()
 
-    TextMetrics {
+    // Laid out as the label is, and never wrapped: metrics of a font fall short of what shaped letters take.
+    Text {
         id: natural
 
+        visible: false
         text: control.text
         font: label.font
+        textFormat: Text.PlainText
+        Accessible.ignored: true
     }
 
     contentItem: Text {
