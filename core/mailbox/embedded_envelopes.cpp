@@ -12,9 +12,9 @@ std::int64_t number(std::uint64_t sequence) { return static_cast<std::int64_t>(s
 
 }  // namespace
 
-Done EmbeddedStore::mayUse(const envelope::MailboxId& mailbox, const Device& device)
+Done EmbeddedStore::mayUse(store::Database& database, const envelope::MailboxId& mailbox, const Device& device)
 {
-    auto s = m_database.prepare("SELECT clinic, phone FROM mailbox WHERE id = ?1");
+    auto s = database.prepare("SELECT clinic, phone FROM mailbox WHERE id = ?1");
     if (!s)
         return fail(s.error());
     const Result<bool> row = s->bind(mailbox.view()).step();
@@ -94,13 +94,13 @@ Result<std::vector<StoredEnvelope>> EmbeddedStore::envelopesAfter(const Device& 
                                                                   const std::vector<Position>& positions,
                                                                   std::size_t atMostBytes)
 {
-    const std::scoped_lock lock(m_mutex);
-    if (const Done allowed = mayUse(mailbox, reader); !allowed)
+    const std::scoped_lock lock(m_readingMutex);
+    if (const Done allowed = mayUse(m_reading, mailbox, reader); !allowed)
         return fail(allowed.error());
     std::map<envelope::DeviceId, std::uint64_t> held;
     for (const Position& position : positions)
         held[position.device] = std::max(held[position.device], position.sequence);
-    auto devices = m_database.prepare("SELECT DISTINCT device FROM envelope WHERE mailbox = ?1 AND device <> ?2 ORDER BY device");
+    auto devices = m_reading.prepare("SELECT DISTINCT device FROM envelope WHERE mailbox = ?1 AND device <> ?2 ORDER BY device");
     if (!devices)
         return fail(devices.error());
     devices->bind(mailbox.view()).bind(reader.id.view());
@@ -113,7 +113,7 @@ Result<std::vector<StoredEnvelope>> EmbeddedStore::envelopesAfter(const Device& 
         if (!*row || size >= atMostBytes)
             return found;
         const envelope::DeviceId device{arrayOf<16>(devices->blob(0))};
-        auto rows = m_database.prepare("SELECT sequence, body FROM envelope WHERE mailbox = ?1 AND device = ?2"
+        auto rows = m_reading.prepare("SELECT sequence, body FROM envelope WHERE mailbox = ?1 AND device = ?2"
                                        " AND sequence > ?3 ORDER BY sequence");
         if (!rows)
             return fail(rows.error());
@@ -147,8 +147,8 @@ Done EmbeddedStore::acknowledge(const Device& reader, const envelope::MailboxId&
 
 Result<std::vector<envelope::MailboxId>> EmbeddedStore::withNews(const Device& reader)
 {
-    const std::scoped_lock lock(m_mutex);
-    auto rows = m_database.prepare(
+    const std::scoped_lock lock(m_readingMutex);
+    auto rows = m_reading.prepare(
         "SELECT DISTINCT e.mailbox FROM mailbox m JOIN envelope e ON e.mailbox = m.id"
         " LEFT JOIN ack a ON a.mailbox = e.mailbox AND a.reader = ?1 AND a.device = e.device"
         " WHERE m.clinic = ?2 AND e.device <> ?1 AND (e.device = m.phone OR m.phone = ?1)"

@@ -23,7 +23,8 @@ bytes::Array<N> arrayOf(const bytes::Bytes& blob)
 
 class EmbeddedStore final : public MailStore {
 public:
-    explicit EmbeddedStore(store::Database database) : m_database(std::move(database)) {}
+    /// Two connections to the same file: `reading` for what every request asks for, so that it does not wait behind a commit.
+    EmbeddedStore(store::Database database, store::Database reading) : m_database(std::move(database)), m_reading(std::move(reading)) {}
 
     Result<std::int64_t> addClinic(const crypto::SigningPublicKey& root, const std::string& hint) override;
     Result<std::int64_t> clinicOf(const crypto::SigningPublicKey& root) override;
@@ -82,15 +83,18 @@ private:
     Result<BlobStanding> standingOf(const envelope::MailboxId& mailbox, const BlobId& blob);
     /// Blobs with their chunks and their room. \pre inside of a transaction
     Done dropWhere(const std::string& which, const std::function<void(store::Statement&)>& bind);
-    Done mayUse(const envelope::MailboxId& mailbox, const Device& device);
+    Done mayUse(const envelope::MailboxId& mailbox, const Device& device) { return mayUse(m_database, mailbox, device); }
+    static Done mayUse(store::Database& database, const envelope::MailboxId& mailbox, const Device& device);
     Done run(std::string_view sql, const std::function<void(store::Statement&)>& bind);
     /// The first column of the row with this key.
     Result<std::int64_t> find(std::string_view sql, bytes::View key);
     Done insertDevice(const Device& device);
     Result<StoredOffer> readOffer(const std::string& where, bytes::View key);
 
-    std::mutex m_mutex;
+    std::mutex m_mutex;  ///< of m_database
     store::Database m_database;
+    std::mutex m_readingMutex;  ///< of m_reading
+    store::Database m_reading;  ///< changes nothing; sees all that is committed when a statement begins
     Batches<Put> m_puts;
 };
 

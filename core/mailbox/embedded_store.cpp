@@ -31,8 +31,8 @@ Done EmbeddedStore::putDevice(const Device& device)
 
 Result<Device> EmbeddedStore::device(const envelope::DeviceId& id)
 {
-    const std::scoped_lock lock(m_mutex);
-    auto s = m_database.prepare("SELECT clinic, key, role, revoked FROM device WHERE id = ?1");
+    const std::scoped_lock lock(m_readingMutex);
+    auto s = m_reading.prepare("SELECT clinic, key, role, revoked FROM device WHERE id = ?1");
     if (!s)
         return fail(s.error());
     const Result<bool> row = s->bind(id.view()).step();
@@ -240,7 +240,10 @@ Result<std::unique_ptr<MailStore>> openEmbeddedStore(const std::filesystem::path
     auto database = store::Database::open(folder / "hub.db", *key, hubMigrations);
     if (!database)
         return fail(database.error());
-    return std::make_unique<EmbeddedStore>(std::move(*database));
+    auto reading = store::Database::inspect(folder / "hub.db", *key);
+    if (!reading)
+        return fail(reading.error());
+    return std::make_unique<EmbeddedStore>(std::move(*database), std::move(*reading));
 }
 
 }  // namespace ebbline::mailbox
