@@ -26,7 +26,7 @@ function(ebbline_compile_qml_together target)
         math(EXPR count "${count} + 1")
     endforeach()
     set(silence "")
-    foreach(warning IN ITEMS pedantic shadow conversion old-style-cast sign-conversion unused-variable unused-parameter)
+    foreach(warning IN ITEMS pedantic shadow conversion float-conversion old-style-cast sign-conversion unused-variable unused-parameter)
         string(APPEND silence "#pragma GCC diagnostic ignored \"-W${warning}\"\n")
     endforeach()
     set_target_properties(${target} PROPERTIES UNITY_BUILD ON UNITY_BUILD_MODE GROUP
