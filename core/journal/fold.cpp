@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace ebbline::journal {
 
@@ -242,8 +243,11 @@ private:
 State fold(std::span<const Operation> operations)
 {
     Journal journal;
-    for (const Operation& operation : operations)
-        journal.add(operation);
+    auto place = operations.begin();
+    // What gives them here fails never.
+    static_cast<void>(journal.addAll([&]() -> Result<std::optional<Operation>> {
+        return place == operations.end() ? std::nullopt : std::optional(*place++);
+    }));
     return journal.state();
 }
 
@@ -280,6 +284,42 @@ void Journal::add(Operation operation)
         noteNotUnderstood(course, shelf);
         return;
     }
+}
+
+Done Journal::addAll(const std::function<Result<std::optional<Operation>>()>& next)
+{
+    std::vector<Operation> again;  // under a name that is taken: one of the two is dropped, which add() decides
+    std::pair<recovery::CourseId, Shelf*> last{};
+    Done done;
+    for (;;) {
+        Result<std::optional<Operation>> operation = next();
+        if (!operation)
+            done = fail(operation.error());
+        if (!operation || !*operation)
+            break;
+        const std::size_t known = m_known.size();
+        // They are kept in order of their names: the hint is right whenever this one comes after all.
+        m_known.try_emplace(m_known.end(), (*operation)->id, (*operation)->course);
+        if (m_known.size() == known) {
+            again.push_back(std::move(**operation));
+            continue;
+        }
+        ++m_state.operations;
+        if (last.second == nullptr || last.first != (*operation)->course)
+            last = {(*operation)->course, &m_shelves[(*operation)->course]};
+        last.second->operations.push_back(cut(std::move(**operation)));
+        last.second->laid = true;
+    }
+    for (auto& [course, shelf] : m_shelves) {
+        if (!std::exchange(shelf.laid, false))
+            continue;
+        if (!std::ranges::is_sorted(shelf.operations, before, &Kept::operation))
+            std::ranges::sort(shelf.operations, before, &Kept::operation);
+        refold(course, shelf);
+    }
+    for (Operation& operation : again)
+        add(std::move(operation));
+    return done;
 }
 
 Journal::Kept Journal::cut(Operation operation)

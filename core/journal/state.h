@@ -6,6 +6,7 @@
 #include "core/bytes/shared_tails.h"
 #include "core/journal/operation.h"
 
+#include <functional>
 #include <map>
 #include <set>
 #include <span>
@@ -190,6 +191,10 @@ public:
     /// Operations already known are ignored. If one id comes with two contents, replaces() decides,
     /// whichever arrives first.
     void add(Operation operation);
+    /// The same for all that `next` gives until it gives none. Each course is folded once, after the last of them, so that the work
+    /// grows with their number whatever order they come in; add() folds a course anew for each that comes late.
+    /// \returns what `next` fails with; what came before that is in.
+    Done addAll(const std::function<Result<std::optional<Operation>>()>& next);
     const State& state() const { return m_state; }
     bool knows(const OperationId& id) const { return m_known.contains(id); }
     std::vector<Operation> operations() const;  ///< in fold order
@@ -205,6 +210,7 @@ private:
         std::vector<Kept> operations;  ///< in fold order
         std::size_t unknown = 0;
         std::size_t unreadable = 0;
+        bool laid = false;  ///< holds operations that are neither in order nor folded yet
     };
     void refold(const recovery::CourseId& course, Shelf& shelf);
     void noteChange(const recovery::CourseId& course);

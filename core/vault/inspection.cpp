@@ -145,7 +145,6 @@ void inspectPhotos(store::Database& database, Faults& faults, const journal::Sta
 void inspectOperations(store::Database& database, Faults& faults, Inspection& found)
 {
     const std::optional<envelope::DeviceId> device = ownDevice(database, faults);
-    journal::Journal journal;
     std::vector<journal::Operation> operations;
     bytes::Array<32> chain{};
     std::int64_t wanted = 1;
@@ -181,12 +180,16 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
             faults.add(Kind::operation, own ? place : place + " of another device");
             return;
         }
-        operations.push_back(*operation);
-        const std::size_t before = journal.state().unreadable;
-        journal.add(std::move(*operation));
-        if (own && journal.state().unreadable > before)
-            faults.add(Kind::contents, place);
+        operations.push_back(std::move(*operation));
     });
+    std::ranges::sort(operations, journal::before);
+    journal::Journal journal;
+    for (const journal::Operation& operation : operations) {
+        const std::size_t before = journal.state().unreadable;
+        journal.add(operation);
+        if (device && operation.id.device == *device && journal.state().unreadable > before)
+            faults.add(Kind::contents, "operation " + std::to_string(operation.id.number));
+    }
     if (found.version >= tailsSince)
         forEachRow(database, faults, "SELECT hash, bytes FROM tail", [&](store::Statement& row) {
             if (!crypto::equal(crypto::hash256(row.blob(1)), row.blob(0)))
@@ -198,7 +201,7 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
     if (found.version >= photosSince)
         inspectPhotos(database, faults, journal.state(), device, found);
     if (journal::digest(journal::fold(operations)) != found.folded)
-        faults.add(Kind::fold, "refolding differs from adding one by one");
+        faults.add(Kind::fold, "folding all at once differs from adding one by one");
     if (device)
         forEachRow(database, faults,
                    "SELECT mailbox, max(sequence) FROM outgoing GROUP BY mailbox"

@@ -208,12 +208,12 @@ Done Vault::Inside::loadJournal()
     if (!rows)
         return fail(rows.error());
     const clock::Instant now = clock.now();
-    for (;;) {
+    const Done read = journal.addAll([&]() -> Result<std::optional<journal::Operation>> {
         const Result<bool> row = rows->step();
         if (!row)
             return fail(row.error());
         if (!*row)
-            return beginNumbers();
+            return std::nullopt;
         const auto end = rows->isNull(3) ? ends->end() : ends->find(rows->blob(3));
         auto operation = journal::decode(end == ends->end() ? rows->blob(0) : bytes::joined(rows->blob(0), end->second));
         if (!operation)
@@ -228,8 +228,9 @@ Done Vault::Inside::loadJournal()
         } else {
             hybrid.observe(operation->stamp, now);
         }
-        journal.add(std::move(*operation));
-    }
+        return std::move(*operation);
+    });
+    return read ? beginNumbers() : read;
 }
 
 Done Vault::Inside::beginNumbers()

@@ -168,6 +168,58 @@ TEST_CASE("any order, any duplication and any batching give the same bytes", "[j
     }));
 }
 
+namespace {
+
+/// Gives each of them, then none.
+auto oneByOne(std::vector<Operation> operations)
+{
+    return [given = std::move(operations), place = std::size_t{0}]() mutable -> Result<std::optional<Operation>> {
+        return place == given.size() ? std::nullopt : std::optional(given[place++]);
+    };
+}
+
+}  // namespace
+
+TEST_CASE("many at once, also on top of what is there and under names that are taken, give the same as one by one", "[journal][property]")
+{
+    CHECK(rc::check("at once and one by one", [] {
+        std::vector<Operation> operations = randomOperations();
+        Operation fork = operations[*rc::gen::inRange<std::size_t>(0, operations.size())];
+        fork.stamp.bits += *rc::gen::inRange<std::uint64_t>(0, 1 << 20);
+        operations.push_back(fork);
+        for (std::size_t i = operations.size(); i > 1; --i)
+            std::swap(operations[i - 1], operations[*rc::gen::inRange<std::size_t>(0, i)]);
+        const auto cut = operations.begin() + *rc::gen::inRange<std::ptrdiff_t>(0, std::ssize(operations) + 1);
+
+        Journal single, atOnce;
+        for (const Operation& operation : operations)
+            single.add(operation);
+        RC_ASSERT(atOnce.addAll(oneByOne({operations.begin(), cut})));
+        RC_ASSERT(atOnce.addAll(oneByOne({cut, operations.end()})));
+
+        RC_ASSERT(dump(atOnce.state()) == dump(single.state()));
+        RC_ASSERT(atOnce.operations() == single.operations());
+        RC_ASSERT(atOnce.state().operations == single.state().operations);
+        RC_ASSERT(atOnce.state().unknown == single.state().unknown);
+        RC_ASSERT(atOnce.state().notUnderstood == single.state().notUnderstood);
+    }));
+}
+
+TEST_CASE("what came before a failure is in, and the failure is told", "[journal]")
+{
+    Pen phone(1);
+    Journal journal;
+    int asked = 0;
+    const Done added = journal.addAll([&]() -> Result<std::optional<Operation>> {
+        if (++asked == 2)
+            return fail(Reason::storageFailed, "the disk");
+        return phone.write(EntryRecorded{entryWith(4)}, 10);
+    });
+    REQUIRE_FALSE(added);
+    CHECK(added.error().reason == Reason::storageFailed);
+    CHECK(journal.state().courses.at(test::sampleCourse).entries.size() == 1);
+}
+
 TEST_CASE("one number with two stamps counts once, the same way in either order", "[journal][property]")
 {
     CHECK(rc::check("forked device", [] {
