@@ -3,7 +3,6 @@
 #include "core/journal/treatments.h"
 
 #include <algorithm>
-#include <iterator>
 #include <utility>
 
 namespace ebbline::journal {
@@ -322,24 +321,6 @@ Done Journal::addAll(const std::function<Result<std::optional<Operation>>()>& ne
     return done;
 }
 
-Journal::Kept Journal::cut(Operation operation)
-{
-    auto tail = m_tails.tailOf(operation.body);
-    if (tail) {
-        operation.body.resize(operation.body.size() - tail->size());
-        operation.body.shrink_to_fit();
-    }
-    return {std::move(operation), std::move(tail)};
-}
-
-Operation Journal::whole(const Kept& kept)
-{
-    Operation operation = kept.operation;
-    if (kept.tail)
-        operation.body = bytes::joined(operation.body, kept.tail);
-    return operation;
-}
-
 void Journal::noteChange(const recovery::CourseId& course)
 {
     ++m_changes;
@@ -375,31 +356,6 @@ void Journal::noteNotUnderstood(const recovery::CourseId& course, const Shelf& s
         m_state.notUnderstood.insert_or_assign(course, count);
     else
         m_state.notUnderstood.erase(course);
-}
-
-Operation Journal::find(const OperationId& id, const recovery::CourseId& course) const
-{
-    const auto& operations = m_shelves.at(course).operations;
-    return whole(*std::ranges::find(operations, id, [](const Kept& kept) { return kept.operation.id; }));
-}
-
-void Journal::remove(const OperationId& id)
-{
-    const recovery::CourseId course = m_known.at(id);
-    Shelf& shelf = m_shelves.at(course);
-    std::erase_if(shelf.operations, [&](const Kept& kept) { return kept.operation.id == id; });
-    m_known.erase(id);
-    --m_state.operations;
-    refold(course, shelf);
-}
-
-std::vector<Operation> Journal::operations() const
-{
-    std::vector<Operation> all;
-    for (const auto& [course, shelf] : m_shelves)
-        std::ranges::transform(shelf.operations, std::back_inserter(all), whole);
-    std::sort(all.begin(), all.end(), before);
-    return all;
 }
 
 }  // namespace ebbline::journal
