@@ -21,6 +21,14 @@ KindFigures figuresOn(const Cohorts& cohorts, Kind kind, const triggers::Protoco
     return figuresOf(verdicts).front();
 }
 
+long answersAboutFolds(const KnownCourse& course)
+{
+    return std::ranges::count_if(course.input.observations, [&](const auto& o) {
+        return clock::dayOfRecovery(course.input.treated, o.at) >= 8
+               && std::ranges::any_of(o.scores, [](const auto& score) { return score.first.symptom == recovery::Symptom::puckering; });
+    });
+}
+
 double rate(long part, const KindFigures& figures)
 {
     return static_cast<double>(part) / static_cast<double>(figures.courses);
@@ -56,6 +64,12 @@ void DefaultsTradeOff::take(Model model, const Cohorts& cohorts)
         worst.found = std::min(worst.found, rate(slow.flagged, slow));
         worst.infection = std::min(worst.infection, rate(infection.withinThreeDays, infection));
     }
+    for (const KnownCourse& course : cohorts[static_cast<std::size_t>(Kind::puckering)]) {
+        if (verdictOn(course, triggers::defaultProtocol()).sinceOnset)
+            continue;
+        ++m_missed[place].folds;
+        m_missed[place].fewAnswers += answersAboutFolds(course) < 3;
+    }
     for (Variant& variant : m_folds) {
         Worst& worst = variant.worst[place];
         const KindFigures plain = figuresOn(cohorts, Kind::plain, variant.protocol);
@@ -89,7 +103,12 @@ void DefaultsTradeOff::print() const
             std::printf(" %.3f | %.3f |", worst.burden, worst.found);
         std::printf("\n");
     }
-    std::printf("\n");
+    for (const Model model : models) {
+        const Missed& missed = m_missed[static_cast<std::size_t>(model)];
+        std::printf("\n%s: of %ld folds that the defaults miss, all rhythms together, %ld have fewer than three answers from day 8 on.", nameOf(model),
+                    missed.folds, missed.fewAnswers);
+    }
+    std::printf("\n\n");
 }
 
 std::vector<Curve> DefaultsTradeOff::slowCurves() const

@@ -30,11 +30,17 @@ private:
         double found = 1;      ///< lowest share
         double infection = 1;  ///< lowest share found within 72 hours
     };
+    /// Folds that the default protocol misses, over all rhythms, and those of them that could not be seen by rules that want three answers.
+    struct Missed {
+        long folds = 0;
+        long fewAnswers = 0;  ///< fewer than three from day 8 on
+    };
     struct Variant {
         triggers::Protocol protocol;
         std::array<Worst, models.size()> worst{};
     };
 
+    std::array<Missed, models.size()> m_missed{};
     std::vector<Variant> m_slow;   ///< the threshold over all symptoms and the first day vary
     std::vector<Variant> m_folds;  ///< the points over three days vary
 };
