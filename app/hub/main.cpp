@@ -1,5 +1,6 @@
 // ebbline-hub: holds the mailboxes between phones and clinics, and can read none of them.
 
+#include "app/terminal/unknown_word.h"
 #include "core/bytes/text.h"
 #include "core/crypto/core_dumps.h"
 #include "core/mailbox/embedded_store.h"
@@ -8,8 +9,6 @@
 #include "platform/server/http_server.h"
 #include "platform/server/log.h"
 #include "platform/server/metrics.h"
-
-#include <CLI/CLI.hpp>
 
 #include <csignal>
 #include <fstream>
@@ -35,7 +34,7 @@ struct Place {
     std::size_t connections = 8;   ///< to a database
 };
 
-/// A mistyped folder is no new hub: `ifMissing` says who may make a store. The tables of a database are made by everyone.
+/// A mistyped folder or database is no new hub: `ifMissing` says who may make a store.
 Result<std::unique_ptr<mailbox::MailStore>> opened(const Place& place, mailbox::IfMissing ifMissing)
 {
     if (const Done ready = crypto::initialise(); !ready)
@@ -45,6 +44,7 @@ Result<std::unique_ptr<mailbox::MailStore>> opened(const Place& place, mailbox::
     postgres::Settings settings;
     settings.address = place.store;
     settings.connections = place.connections;
+    settings.ifMissing = ifMissing;
     return postgres::openPostgresStore(settings);
 }
 
@@ -305,7 +305,16 @@ int main(int argc, char** argv)
     adding->add_option("--root", root, "Root key of the clinic, 64 hexadecimal digits, as the desk shows it")->required();
     adding->add_option("--hint", hint, "A word for the operator; never a patient's");
     revoking->add_option("--device", device, "Device id, 32 hexadecimal digits")->required();
-    CLI11_PARSE(app, argc, argv);
+    constexpr int badInput = 2;
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& problem) {
+        const auto unknown = terminal::unknownWord(app, "ebbline-hub");
+        if (!unknown)
+            return app.exit(problem) == 0 ? 0 : badInput;
+        std::cerr << *unknown << '\n';
+        return badInput;
+    }
 
     if (*showing) {
         const auto hash = server::keyHashOf(shown);

@@ -1,12 +1,11 @@
 // ebbline: the tool for auditors and owners.
 
+#include "app/terminal/unknown_word.h"
 #include "app/tool/subcommand.h"
 #include "core/crypto/core_dumps.h"
 
 #include <cstdio>
 #include <iostream>
-#include <optional>
-#include <string>
 
 namespace {
 
@@ -18,22 +17,6 @@ int reached(int code)
         return code;
     std::cerr << "ebbline: the answer could not be written to the standard output\n";
     return code == ebbline::tool::fine ? ebbline::tool::failed : code;
-}
-
-/// Where a word is none of the subcommands, the parser says only that one is required. \returns a sentence that names the word.
-std::optional<std::string> unknownWord(const CLI::App& app)
-{
-    const CLI::App* asked = &app;
-    std::string command = "ebbline";
-    while (!asked->get_subcommands().empty()) {
-        asked = asked->get_subcommands().front();
-        command += ' ' + asked->get_name();
-    }
-    const std::vector<std::string> left = asked->remaining();
-    if (asked->get_require_subcommand_min() == 0 || left.empty())
-        return std::nullopt;
-    return command + ": there is no " + (left.front().starts_with('-') ? "option" : "subcommand") + " '" + left.front() + "'; " + command
-           + " --help lists what there is";
 }
 
 }  // namespace
@@ -63,7 +46,7 @@ int main(int argc, char** argv)
     try {
         app.parse(argc, argv);
     } catch (const CLI::RequiredError& problem) {
-        const auto unknown = unknownWord(app);
+        const auto unknown = terminal::unknownWord(app, "ebbline");
         if (unknown)
             std::cerr << *unknown << '\n';
         else

@@ -4,14 +4,10 @@
 
 #include "core/mailbox/mail_store.h"
 
-#include <cstdint>
 #include <filesystem>
 #include <memory>
 
 namespace ebbline::mailbox {
-
-/// What to do where no store is.
-enum class IfMissing : std::uint8_t { make, refuse };
 
 /// Whether a store lies in the folder. \returns Reason::storageFailed if the folder does not let itself be looked into.
 Result<bool> holdsEmbeddedStore(const std::filesystem::path& folder);

@@ -64,6 +64,9 @@ struct Position {
     std::uint64_t sequence = 0;
 };
 
+/// What to do where no store is.
+enum class IfMissing : std::uint8_t { make, refuse };
+
 struct Quota {
     std::size_t envelopes = 1000;
     std::size_t bytes = 50u * 1024 * 1024;

@@ -29,6 +29,14 @@ Done checkServer(Connection& connection)
     return {};
 }
 
+Result<bool> hasTables(Connection& connection)
+{
+    const auto found = connection.ask("SELECT to_regclass('ebbline.version') IS NOT NULL");
+    if (!found)
+        return fail(found.error());
+    return found->count() == 1 && found->truth(0, 0);
+}
+
 Done migrate(Connection& connection)
 {
     if (const Done begun = connection.run(std::string("BEGIN; ") + lock + "; CREATE SCHEMA IF NOT EXISTS ebbline;"

@@ -218,9 +218,14 @@ bool isAddress(const std::string& store)
 Result<std::unique_ptr<MailStore>> openPostgresStore(const Settings& settings)
 {
     auto store = std::make_unique<PostgresStore>(settings);
-    const Done ready = store->pool().with([](Connection& connection) -> Done {
+    const Done ready = store->pool().with([&settings](Connection& connection) -> Done {
         if (const Done fit = checkServer(connection); !fit)
             return fit;
+        const Result<bool> there = hasTables(connection);
+        if (!there)
+            return fail(there.error());
+        if (!*there && settings.ifMissing == mailbox::IfMissing::refuse)
+            return fail(Reason::notFound, "store: this database holds no tables of a hub, and none were made; name the database that the hub serves");
         return migrate(connection);
     });
     if (!ready)

@@ -21,6 +21,7 @@ struct Settings {
     std::chrono::milliseconds patience{10'000};
     /// How often what waits is told to look by itself while nothing can be heard from other hubs.
     std::chrono::milliseconds lookAgain{2'000};
+    mailbox::IfMissing ifMissing = mailbox::IfMissing::make;  ///< the tables, in a database that has none
 };
 
 /// Whether a store's name is an address of this kind rather than a folder.
@@ -30,7 +31,7 @@ bool isAddress(const std::string& store);
 /// \returns Reason::unreachable; Reason::unsupported for a server before 15, a database that is newer
 ///          than this program, or one that would lose writes at a power cut (fsync, full_page_writes or
 ///          synchronous_commit off); Reason::refused if the role overrides row level security (a
-///          superuser); Reason::storageFailed.
+///          superuser); Reason::notFound, with nothing made, where no tables are and none shall be; Reason::storageFailed.
 Result<std::unique_ptr<mailbox::MailStore>> openPostgresStore(const Settings& settings);
 
 }  // namespace ebbline::postgres

@@ -96,6 +96,39 @@ TEST_CASE("a mistyped folder is no new hub: who counts or refuses makes no store
     CHECK(usage.said.starts_with("clinics 2\n"));
 }
 
+TEST_CASE("a mistyped database is no new hub either", "[hub]")
+{
+    if (!Cluster::isAvailable())
+        SKIP(Cluster::missing);
+    const Cluster cluster;
+    const std::string at = " --store '" + cluster.address() + "'";
+    const auto tables = [&] { return cluster.sql("SELECT count(*) FROM pg_namespace WHERE nspname = 'ebbline'"); };
+    for (const std::string& command : {"usage" + at, "revoke-device" + at + " --device " + bytes::toHex(crypto::randomArray<16>())}) {
+        CAPTURE(command);
+        const Outcome outcome = hub(command);
+        CHECK(outcome.code == 1);
+        CHECK(outcome.said.find("holds no tables of a hub, and none were made") != std::string::npos);
+        CHECK(tables() == "0");
+    }
+    CHECK(hub("add-clinic" + at + " --root " + bytes::toHex(crypto::randomArray<32>())).code == 0);
+    CHECK(tables() == "1");
+    CHECK(hub("usage" + at).said.starts_with("clinics 1\n"));
+}
+
+TEST_CASE("a word that is no subcommand is named, and where those that exist are listed", "[hub]")
+{
+    const Outcome unknown = hub("usages --store /tmp");
+    CHECK(unknown.code == 2);
+    CHECK(unknown.said == "ebbline-hub: there is no subcommand 'usages'; ebbline-hub --help lists what there is\n");
+    const Outcome none = hub("");
+    CHECK(none.code == 2);
+    CHECK(none.said.find("A subcommand is required") != std::string::npos);
+    const Outcome missing = hub("usage");
+    CHECK(missing.code == 2);
+    CHECK(missing.said.find("--store") != std::string::npos);
+    CHECK(hub("--help").code == 0);
+}
+
 TEST_CASE("a hub that cannot write its port file says so and ends, and leaves nothing beside it", "[hub]")
 {
     const Folder folder;
