@@ -38,7 +38,7 @@ std::optional<Reason> refusalOf(const std::string& type, const std::function<voi
 /// A copy of the first resource of a type under another name, changed.
 void add(Json& bundle, const std::string& type, const std::function<void(Json&)>& change = [](Json&) {})
 {
-    Json copy = entryOf(bundle, type);
+    Json copy = entryOf(bundle, type.c_str());
     copy["fullUrl"] = elsewhere;
     change(copy["resource"]);
     bundle["entry"].push_back(std::move(copy));

@@ -68,13 +68,13 @@ inline std::vector<Json> resources(const std::string& bundle, const std::string&
 }
 
 /// The first resource of a type, with its fullUrl, in a bundle that has one.
-inline Json& entryOf(Json& bundle, const std::string& type)
+inline Json& entryOf(Json& bundle, const char* type)
 {
     for (Json& entry : bundle["entry"]) {
         if (entry["resource"]["resourceType"] == type)
             return entry;
     }
-    throw std::logic_error("the sample has no " + type);
+    throw std::logic_error(std::string("the sample has no ") + type);
 }
 
 /// The whole bundle with one element changed by `change`.
