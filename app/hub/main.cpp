@@ -27,6 +27,14 @@ int complain(const Error& error)
     return 1;
 }
 
+/// What was typed cannot be meant. \returns what the program ends with, as where the parser finds it.
+constexpr int badInput = 2;
+int refuse(const char* why)
+{
+    std::cerr << "ebbline-hub: " << why << '\n';
+    return badInput;
+}
+
 /// Where envelopes are kept: a folder, or the address of a database.
 struct Place {
     std::string store;
@@ -198,7 +206,7 @@ int addClinic(const Place& place, const std::string& root, const std::string& hi
 {
     const auto key = fromHex<32>(root);
     if (!key)
-        return complain({Reason::malformed, "--root wants 64 hexadecimal digits"});
+        return refuse("--root wants 64 hexadecimal digits");
     const auto wasThere = postgres::isAddress(place.store) ? Result<bool>(true) : mailbox::holdsEmbeddedStore(place.store);
     const auto mail = opened(place, mailbox::IfMissing::make);
     if (!wasThere || !mail)
@@ -216,7 +224,7 @@ int revokeDevice(const Place& place, const std::string& device)
 {
     const auto id = fromHex<16>(device);
     if (!id)
-        return complain({Reason::malformed, "--device wants 32 hexadecimal digits"});
+        return refuse("--device wants 32 hexadecimal digits");
     const auto mail = opened(place, mailbox::IfMissing::refuse);
     if (!mail)
         return complain(mail.error());
@@ -305,7 +313,6 @@ int main(int argc, char** argv)
     adding->add_option("--root", root, "Root key of the clinic, 64 hexadecimal digits, as the desk shows it")->required();
     adding->add_option("--hint", hint, "A word for the operator; never a patient's");
     revoking->add_option("--device", device, "Device id, 32 hexadecimal digits")->required();
-    constexpr int badInput = 2;
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& problem) {
@@ -326,12 +333,12 @@ int main(int argc, char** argv)
     if (*serving) {
         const auto at = listenFrom(listen);
         if (!at)
-            return complain({Reason::malformed, "--listen wants address:port, e.g. 127.0.0.1:8443"});
+            return refuse("--listen wants address:port, e.g. 127.0.0.1:8443");
         settings.address = at->address;
         settings.port = at->port;
         const auto metricsAt = listenFrom(metrics);
         if (!metrics.empty() && !metricsAt)
-            return complain({Reason::malformed, "--metrics wants address:port, e.g. 127.0.0.1:9101"});
+            return refuse("--metrics wants address:port, e.g. 127.0.0.1:9101");
         limits.retention = std::chrono::hours(keepHours);
         limits.perDevice = {perDevice, perDevice / 60};
         limits.perAddress = {perAddress, perAddress / 60};

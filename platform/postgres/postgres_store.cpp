@@ -212,7 +212,10 @@ Done PostgresStore::dropOffersBefore(clock::Instant instant)
 
 bool isAddress(const std::string& store)
 {
-    return store.starts_with("postgres://") || store.starts_with("postgresql://");
+    // `host=/run/postgresql dbname=ebbline`: a word before the first sign of equality, where a path has a slash.
+    const std::size_t equals = store.find('=');
+    const bool isWords = equals != std::string::npos && store.find('/') > equals;
+    return isWords || store.starts_with("postgres://") || store.starts_with("postgresql://");
 }
 
 Result<std::unique_ptr<MailStore>> openPostgresStore(const Settings& settings)

@@ -24,7 +24,8 @@ struct Settings {
     mailbox::IfMissing ifMissing = mailbox::IfMissing::make;  ///< the tables, in a database that has none
 };
 
-/// Whether a store's name is an address of this kind rather than a folder.
+/// Whether a store's name is an address of this kind rather than a folder. A folder whose name has an = in it is meant by a path
+/// with a slash before it.
 bool isAddress(const std::string& store);
 
 /// Connects and runs the migrations that are missing, one hub at a time.

@@ -44,7 +44,7 @@ TEST_CASE("an operator admits clinics, refuses devices and counts, over either s
     const Outcome again = hub("add-clinic" + at + " --root " + bytes::toHex(root));
     CHECK(again.code == 1);
     CHECK(again.said.find("known") != std::string::npos);
-    CHECK(hub("add-clinic" + at + " --root abc").code == 1);
+    CHECK(hub("add-clinic" + at + " --root abc").code == 2);
     const auto clinic = store->clinicOf({root});
     REQUIRE(clinic);
 
@@ -53,7 +53,7 @@ TEST_CASE("an operator admits clinics, refuses devices and counts, over either s
     CHECK(hub("revoke-device" + at + " --device " + bytes::toHex(desk.id.view())).code == 0);
     CHECK(store->device(desk.id)->revoked);
     CHECK(hub("revoke-device" + at + " --device " + bytes::toHex(crypto::randomArray<16>())).code == 1);
-    CHECK(hub("revoke-device" + at + " --device 12").code == 1);
+    CHECK(hub("revoke-device" + at + " --device 12").code == 2);
 
     const ClinicInStore other(*store);
     REQUIRE(store->putEnvelope(other.phone, other.mailbox, 1, bytes::viewOf("four"), noon - std::chrono::days(1000), roomy));
@@ -84,7 +84,7 @@ TEST_CASE("a mistyped folder is no new hub: who counts or refuses makes no store
         CHECK(outcome.said.find("no store is in this folder, and none was made") != std::string::npos);
         CHECK_FALSE(std::filesystem::exists(place));
     }
-    CHECK(hub(admit + "abc").code == 1);
+    CHECK(hub(admit + "abc").code == 2);
     CHECK_FALSE(std::filesystem::exists(place));
 
     const Outcome first = hub(admit + bytes::toHex(crypto::randomArray<32>()));
@@ -113,6 +113,17 @@ TEST_CASE("a mistyped database is no new hub either", "[hub]")
     CHECK(hub("add-clinic" + at + " --root " + bytes::toHex(crypto::randomArray<32>())).code == 0);
     CHECK(tables() == "1");
     CHECK(hub("usage" + at).said.starts_with("clinics 1\n"));
+}
+
+TEST_CASE("words of a database are no folder, and a path is no database", "[hub]")
+{
+    CHECK(postgres::isAddress("postgres://hub@db/ebbline"));
+    CHECK(postgres::isAddress("postgresql:///ebbline"));
+    CHECK(postgres::isAddress("host=db dbname=ebbline"));
+    CHECK(postgres::isAddress("host=/run/postgresql dbname=ebbline"));
+    CHECK_FALSE(postgres::isAddress("/var/lib/ebbline"));
+    CHECK_FALSE(postgres::isAddress("store"));
+    CHECK_FALSE(postgres::isAddress("./clinic=1"));
 }
 
 TEST_CASE("a word that is no subcommand is named, and where those that exist are listed", "[hub]")
