@@ -2,6 +2,7 @@
 
 #include "core/clock/iso8601.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -24,18 +25,22 @@ Result<std::string> readFile(const std::string& file)
     return bytes;
 }
 
-Done checkReadable(const std::string& file, std::uintmax_t bytes, std::size_t courses)
+Done checkReadable(const std::string& file, std::uintmax_t bytes, std::size_t rows, std::size_t courses)
 {
-    if (bytes <= maximumTable)
+    if (bytes <= maximumTable && rows <= exchange::maximumTableRows)
         return {};
     // Two digits, rounded down: courses differ in length.
-    std::uintmax_t fitting = courses * maximumTable / bytes;
+    std::uintmax_t fitting = courses;
+    if (bytes > maximumTable)
+        fitting = courses * maximumTable / bytes;
+    if (rows > exchange::maximumTableRows)
+        fitting = std::min<std::uintmax_t>(fitting, courses * exchange::maximumTableRows / rows);
     std::uintmax_t step = 1;
     while (fitting / step >= 100)
         step *= 10;
     fitting -= fitting % step;
-    return fail(Reason::tooLarge, file + ": would be larger than the " + std::to_string(maximumTable >> 20)
-                                      + " MiB that ebbline reads again; about " + std::to_string(fitting) + " such courses fit");
+    return fail(Reason::tooLarge, file + ": would be larger than the " + std::to_string(maximumTable >> 20) + " MiB or have more than the "
+                                      + std::to_string(exchange::maximumTableRows) + " rows that ebbline reads again; about " + std::to_string(fitting) + " such courses fit");
 }
 
 namespace {

@@ -15,14 +15,14 @@
 namespace ebbline::tool {
 
 /// The largest file that the tool reads, and so the largest table that it writes; bytes.
-inline constexpr std::uintmax_t maximumTable = std::uintmax_t{300} << 20;
+inline constexpr std::uintmax_t maximumTable = exchange::maximumTableBytes;
 
 /// The bytes of a file. \returns Reason::notFound, Reason::tooLarge above maximumTable, or Reason::storageFailed.
 Result<std::string> readFile(const std::string& file);
 
-/// Whether a table of so many bytes, written of so many courses, would be read again.
+/// Whether a table of so many bytes and rows, written of so many courses, would be read again.
 /// \returns Reason::tooLarge naming the file and roughly how many such courses fit.
-Done checkReadable(const std::string& file, std::uintmax_t bytes, std::size_t courses);
+Done checkReadable(const std::string& file, std::uintmax_t bytes, std::size_t rows, std::size_t courses);
 
 /// Written beside its place and moved there, so that a failure leaves the old file whole.
 /// \returns Reason::storageFailed.

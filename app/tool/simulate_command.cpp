@@ -114,7 +114,7 @@ public:
 
     bool wanted() const { return !m_file.empty(); }
     std::size_t rows() const { return m_rows; }
-    Done readable(std::size_t courses) const { return checkReadable(m_file, m_text.size(), courses); }
+    Done readable(std::size_t courses) const { return checkReadable(m_file, m_text.size(), m_rows, courses); }
     Output output() && { return {std::move(m_file), std::move(m_text)}; }
 
 private:

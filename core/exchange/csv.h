@@ -19,7 +19,7 @@ namespace ebbline::exchange {
 /// Largest text that is read, bytes.
 inline constexpr std::size_t maximumTableBytes = std::size_t{256} << 20;
 /// Most records that are read, without the header.
-inline constexpr std::size_t maximumTableRows = 2'000'000;
+inline constexpr std::size_t maximumTableRows = 4'000'000;
 inline constexpr std::size_t maximumColumns = 64;
 inline constexpr std::size_t maximumCellBytes = 4096;
 

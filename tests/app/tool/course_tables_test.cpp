@@ -178,17 +178,19 @@ TEST_CASE("tables that belong together are replaced all or none", "[tool][tables
 
 TEST_CASE("a table that the tool would not read again is refused with roughly how many courses fit", "[tool][tables][errors]")
 {
-    CHECK(checkReadable("s.csv", 0, 0));
-    CHECK(checkReadable("s.csv", maximumTable, 10'000));
-    // One byte more than fits: all the courses but for the rounding.
-    struct Row { std::uintmax_t bytes; std::size_t courses; const char* fitting; };
-    for (const Row& row : {Row{maximumTable + 1, 10'000, "about 9900 such"}, Row{8 * maximumTable, 100'000, "about 12000 such"},
-                           Row{2 * maximumTable, 15, "about 7 such"}, Row{maximumTable * 1000, 100, "about 0 such"}}) {
-        CAPTURE(row.bytes, row.courses);
-        const Done refused = checkReadable("s.csv", row.bytes, row.courses);
+    CHECK(checkReadable("s.csv", 0, 0, 0));
+    CHECK(checkReadable("s.csv", maximumTable, exchange::maximumTableRows, 10'000));
+    // One byte or one row more than fits: all the courses but for the rounding.
+    constexpr std::size_t most = exchange::maximumTableRows;
+    struct Row { std::uintmax_t bytes; std::size_t rows, courses; const char* fitting; };
+    for (const Row& row : {Row{maximumTable + 1, 1, 10'000, "about 9900 such"}, Row{8 * maximumTable, 1, 100'000, "about 12000 such"},
+                           Row{2 * maximumTable, 1, 15, "about 7 such"}, Row{maximumTable * 1000, 1, 100, "about 0 such"},
+                           Row{1, most + 1, 10'000, "about 9900 such"}, Row{2 * maximumTable, 4 * most, 100'000, "about 25000 such"}}) {
+        CAPTURE(row.bytes, row.rows, row.courses);
+        const Done refused = checkReadable("s.csv", row.bytes, row.rows, row.courses);
         REQUIRE_FALSE(refused);
         CHECK(refused.error().reason == Reason::tooLarge);
-        CHECK(refused.error().detail.starts_with("s.csv: would be larger than the 300 MiB that ebbline reads again; "));
+        CHECK(refused.error().detail.starts_with("s.csv: would be larger than the 256 MiB or have more than the 4000000 rows that ebbline reads again; "));
         CHECK(refused.error().detail.find(row.fitting) != std::string::npos);
     }
 }
@@ -205,7 +207,7 @@ TEST_CASE("what the tool may write is what it reads", "[tool][tables][errors]")
 
     REQUIRE_FALSE(refused);
     CHECK(refused.error().reason == Reason::tooLarge);
-    CHECK_FALSE(checkReadable(file.string(), maximumTable + 1, 1));
+    CHECK_FALSE(checkReadable(file.string(), maximumTable + 1, 1, 1));
 }
 
 TEST_CASE("a file that is not there is named and not thrown about", "[tool][tables][errors]")
