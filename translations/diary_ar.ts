@@ -1399,8 +1399,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>ما يقع في هذا الوقت يأتي عند انتهائه.</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>ما يقع في هذا الوقت يأتي عند انتهائه. وما هو للمساء يأتي قبيل بدئه.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

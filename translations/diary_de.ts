@@ -1387,8 +1387,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>Was in diese Zeit fällt, kommt an ihrem Ende.</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>Was in diese Zeit fällt, kommt an ihrem Ende. Was für den Abend ist, kommt kurz vor ihrem Beginn.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

@@ -1387,8 +1387,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>What falls into this time comes when it ends.</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>What falls into this time comes when it ends. What is for the evening comes just before it begins.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

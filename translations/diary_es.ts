@@ -1387,8 +1387,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>Lo que cae en ese tiempo llega cuando termina.</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>Lo que cae en ese tiempo llega cuando termina. Lo que es para la noche llega justo antes de que empiece.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

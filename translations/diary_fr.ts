@@ -1387,8 +1387,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>Ce qui tombe dans ce temps arrive à sa fin.</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>Ce qui tombe dans ce temps arrive à sa fin. Ce qui est pour le soir arrive juste avant son début.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

@@ -1384,8 +1384,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>Bu saatlere düşen, saatler bitince gelir.</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>Bu saatlere düşen, saatler bitince gelir. Akşam için olan, saatler başlamadan hemen önce gelir.</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

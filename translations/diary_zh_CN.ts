@@ -1384,8 +1384,8 @@
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="78"/>
-        <source>What falls into this time comes when it ends.</source>
-        <translation>落在这段时间里的提醒，会在结束时出现。</translation>
+        <source>What falls into this time comes when it ends. What is for the evening comes just before it begins.</source>
+        <translation>落在这段时间里的提醒，会在结束时出现。晚上的提醒，会在这段时间开始前出现。</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="83"/>

@@ -85,7 +85,7 @@ PageBody {
     }
     Words {
         visible: root.board.quiet
-        text: qsTr("What falls into this time comes when it ends.")
+        text: qsTr("What falls into this time comes when it ends. What is for the evening comes just before it begins.")
         soft: true
         Layout.fillWidth: true
     }

@@ -41,6 +41,17 @@ bool isFor(const Known& known, QLocale::Territory region)
 
 }  // namespace
 
+QLocale::Territory regionOf(const QTimeZone& zone, QLocale::Territory settings)
+{
+    const QLocale::Territory region = zone.isValid() ? zone.territory() : QLocale::AnyTerritory;
+    return region == QLocale::AnyTerritory ? settings : region;
+}
+
+QLocale::Territory regionHere()
+{
+    return regionOf(QTimeZone::systemTimeZone(), QLocale::system().territory());
+}
+
 QList<RegionNumber> emergencyNumbersIn(QLocale::Territory region)
 {
     QList<RegionNumber> here;

@@ -2,6 +2,7 @@
 /// \file
 /// Warnings, and whom to call. Calm, exact, never ahead of the facts, never softened.
 
+#include "app/diary/model/emergency_numbers.h"
 #include "app/diary/model/diary_settings.h"
 #include "app/diary/model/home.h"
 
@@ -76,7 +77,7 @@ public:
     QList<CallLine> calls() const;
     QString callHint() const;
     bool isChoosingPlace() const { return !m_home.contacts() && calls().size() > 1; }
-    /// Where the phone says that it is used; at first as the system says.
+    /// Where the phone is; at first as its time zone or its settings say.
     void setRegion(QLocale::Territory region);
     QString undialled() const { return m_undialled; }
     bool isDialTried() const { return m_dialTried; }
@@ -105,7 +106,7 @@ private:
     QString m_unsaved;
     QString m_undialled;
     bool m_dialTried = false;
-    QLocale::Territory m_region = QLocale::system().territory();
+    QLocale::Territory m_region = regionHere();
     bool m_keptOverLock = false;
     QSet<QString> m_read;  ///< keys of findings whose reading could not be recorded
 };

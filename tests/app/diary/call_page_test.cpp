@@ -53,6 +53,15 @@ TEST_CASE("before a clinic is joined, the emergency number is that of the phone'
     CHECK_FALSE(board.isChoosingPlace());
 }
 
+TEST_CASE("a phone is where its time zone is, whatever language it speaks; where the zone says nothing its settings do", "[diary][call][safety]")
+{
+    using diaryapp::regionOf;
+    CHECK(regionOf(QTimeZone("Europe/Berlin"), QLocale::UnitedStates) == QLocale::Germany);
+    CHECK(regionOf(QTimeZone("America/New_York"), QLocale::Germany) == QLocale::UnitedStates);
+    CHECK(regionOf(QTimeZone("Etc/UTC"), QLocale::Brazil) == QLocale::Brazil);
+    CHECK(regionOf(QTimeZone(), QLocale::Turkey) == QLocale::Turkey);
+}
+
 TEST_CASE("in a region whose number is not known, all that are known stand there with their places", "[diary][call][safety]")
 {
     const auto region = GENERATE(QLocale::AnyTerritory, QLocale::Antarctica);
