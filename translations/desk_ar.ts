@@ -1855,8 +1855,8 @@
             <translation>حركة أقل</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
-            <translation>مفاتيح مفردة في القائمة: T تأخذ، C اتصال، X إغلاق، F تقديم الموعد، N التالية غير المفتوحة، H تسليم، / بحث</translation>
+            <source>Single keys in the queue: E opens the entry behind the reason, T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches, A takes search and filters off</source>
+            <translation>مفاتيح مفردة في القائمة: E فتح التسجيل الذي أدى إلى السبب، T تأخذ، C اتصال، X إغلاق، F تقديم الموعد، N التالية غير المفتوحة، H تسليم، / بحث، A إزالة البحث والتصفية</translation>
         </message>
         <message>
             <source>About Ebbline</source>

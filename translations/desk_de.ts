@@ -1779,8 +1779,8 @@
             <translation>Weniger Bewegung</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
-            <translation>Einzeltasten in der Warteliste: T übernimmt, C ruft an, X schließt, F zieht den Termin vor, N nächste ungeöffnete, H übergibt, / sucht</translation>
+            <source>Single keys in the queue: E opens the entry behind the reason, T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches, A takes search and filters off</source>
+            <translation>Einzeltasten in der Warteliste: E öffnet den Eintrag hinter dem Grund, T übernimmt, C ruft an, X schließt, F zieht den Termin vor, N nächste ungeöffnete, H übergibt, / sucht, A hebt Suche und Filter auf</translation>
         </message>
         <message>
             <source>About Ebbline</source>

@@ -1779,8 +1779,8 @@
             <translation>Menos movimiento</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
-            <translation>Teclas sueltas en la cola: T asume, C llama, X cierra, F adelanta la visita, N siguiente sin abrir, H traspasa, / busca</translation>
+            <source>Single keys in the queue: E opens the entry behind the reason, T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches, A takes search and filters off</source>
+            <translation>Teclas sueltas en la cola: E abre la anotación que dio el motivo, T asume, C llama, X cierra, F adelanta la visita, N siguiente sin abrir, H traspasa, / busca, A quita la búsqueda y los filtros</translation>
         </message>
         <message>
             <source>About Ebbline</source>

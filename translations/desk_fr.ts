@@ -1779,8 +1779,8 @@
             <translation>Moins de mouvement</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
-            <translation>Touches simples dans la file : T prend en charge, C appelle, X clôt, F avance la visite, N suivant non ouvert, H relève, / recherche</translation>
+            <source>Single keys in the queue: E opens the entry behind the reason, T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches, A takes search and filters off</source>
+            <translation>Touches simples dans la file : E ouvre la note à l’origine du motif, T prend en charge, C appelle, X clôt, F avance la visite, N suivant non ouvert, H relève, / recherche, A retire la recherche et les filtres</translation>
         </message>
         <message>
             <source>About Ebbline</source>

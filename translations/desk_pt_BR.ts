@@ -1779,8 +1779,8 @@
             <translation>Menos movimento</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
-            <translation>Atalhos de uma tecla na fila: T assume, C liga, X fecha, F antecipa a consulta, N próximo não aberto, H passa o plantão, / busca</translation>
+            <source>Single keys in the queue: E opens the entry behind the reason, T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches, A takes search and filters off</source>
+            <translation>Atalhos de uma tecla na fila: E abre a anotação que deu o motivo, T assume, C liga, X fecha, F antecipa a consulta, N próximo não aberto, H passa o plantão, / busca, A retira a busca e os filtros</translation>
         </message>
         <message>
             <source>About Ebbline</source>

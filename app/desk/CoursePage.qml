@@ -104,7 +104,7 @@ PageFrame {
 
             CurvePanel {
                 curves: root.course.curves
-                room: root.wide ? root.bodyWidth * 0.62 - Theme.gapLarge : root.bodyWidth
+                room: root.wide ? 0.62 * root.columnsWidth : root.bodyWidth
                 Layout.fillWidth: true
             }
             PhotoPanel {

@@ -24,6 +24,7 @@ Item {
             isLeft: root.picture.left
         }
         Words {
+            width: Math.min(implicitWidth, root.width - x)
             text: root.picture.title
             strong: true
             color: root.picture.left ? Theme.left : Theme.right

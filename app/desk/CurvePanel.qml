@@ -10,6 +10,8 @@ ColumnLayout {
 
     required property CurveBoard curves
     property real room: 0
+    readonly property bool beside: root.room > 38 * Theme.textBody
+    readonly property real boxWidth: (root.room - 2 * Theme.gap - (root.beside ? Theme.gap : 0)) / (root.beside ? 2 : 1)
 
     spacing: Theme.gapSmall
 
@@ -46,9 +48,9 @@ ColumnLayout {
                 Layout.fillWidth: true
             }
             // Never mirrored: sides and time keep their place in every language.
-            GridLayout {
+            Grid {
                 visible: !root.curves.tableShown
-                columns: root.room > 38 * Theme.textBody ? 2 : 1
+                columns: root.beside ? 2 : 1
                 columnSpacing: Theme.gap
                 rowSpacing: Theme.gap
                 layoutDirection: Qt.LeftToRight
@@ -57,15 +59,15 @@ ColumnLayout {
                 Layout.fillWidth: true
 
                 CurveBox {
+                    width: root.boxWidth
                     picture: root.curves.rightCurve
                     events: root.curves.events
                     eventsSpoken: root.curves.eventsSentence
-                    Layout.fillWidth: true
                 }
                 CurveBox {
+                    width: root.boxWidth
                     picture: root.curves.leftCurve
                     events: root.curves.events
-                    Layout.fillWidth: true
                 }
             }
             CurveTable {

@@ -67,7 +67,7 @@ FocusScope {
             width: Math.min(implicitWidth, head.width)
             x: head.beside === head.mirrored ? 0 : head.width - width
             y: head.beside ? 0 : titles.height + Theme.gapSmall
-            columns: root.bodyWidth < 30 * Theme.textBody ? 1 : 8
+            columns: root.bodyWidth < 30 * Theme.textBody ? 1 : root.bodyWidth < 44 * Theme.textBody ? 3 : 8
             columnSpacing: Theme.gapSmall
             rowSpacing: Theme.gapSmall
         }

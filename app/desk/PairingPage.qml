@@ -88,6 +88,11 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }
+    Told {
+        text: root.board.ended
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
     GridLayout {
         visible: root.board.codeShown
         columns: root.bodyWidth > 50 * Theme.textBody ? 2 : 1

@@ -60,7 +60,7 @@ PageFrame {
             height: implicitHeight
         }
         TickBox {
-            text: qsTr("Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches")
+            text: qsTr("Single keys in the queue: E opens the entry behind the reason, T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches, A takes search and filters off")
             checked: root.settings.singleKeys
             onToggled: root.settings.singleKeys = checked
             width: column.room

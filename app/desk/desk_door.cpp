@@ -49,6 +49,7 @@ void DeskProgram::choosePerson(const QString& name)
 {
     m_clinic.setPerson(name);
     m_queue.showAll();
+    m_queue.forgetUndo();  // it was somebody else's act
     goOn();
 }
 

@@ -212,12 +212,14 @@ QStringList overlapping(QQuickWindow& window)
     return faults;
 }
 
-QStringList brokenWords(QQuickWindow& window)
+namespace {
+
+QStringList brokenIn(const QList<QQuickItem*>& texts)
 {
     // Where a line may end: at spaces, hyphens and soft hyphens, and at any Chinese character.
     static const QRegularExpression gap(QStringLiteral("[\\s\\x{00ad}/\\-\\p{Han}\\x{3000}-\\x{303f}\\x{ff00}-\\x{ffef}]+"));
     QStringList faults;
-    for (auto* item : visibleItems(window)) {
+    for (auto* item : texts) {
         if (!item->inherits("QQuickText") || item->property("lineCount").toInt() < 2) {
             continue;
         }
@@ -231,6 +233,20 @@ QStringList brokenWords(QQuickWindow& window)
         }
     }
     return faults;
+}
+
+}  // namespace
+
+QStringList brokenWords(QQuickWindow& window)
+{
+    return brokenIn(visibleItems(window));
+}
+
+QStringList brokenActs(QQuickWindow& window)
+{
+    auto labels = visibleItems(window);
+    labels.removeIf([](const QQuickItem* item) { return item->parentItem() == nullptr || !item->parentItem()->inherits("QQuickButton"); });
+    return brokenIn(labels);
 }
 
 QStringList withoutAction(QQuickWindow& window)

@@ -42,6 +42,8 @@ QStringList overlapping(QQuickWindow& window);
 /// Texts in which a word had to be broken because it is wider than its item. A soft hyphen is a
 /// place to break; without one a broken word is hard to read.
 QStringList brokenWords(QQuickWindow& window);
+/// The same of the labels of buttons alone.
+QStringList brokenActs(QQuickWindow& window);
 
 /// Things to press that a screen reader cannot press, focus or tell what they are.
 QStringList withoutAction(QQuickWindow& window);

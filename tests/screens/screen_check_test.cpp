@@ -75,7 +75,7 @@ TEST_CASE("a sound page is complained of by no check", "[screens]")
 {
     Page page(QByteArray(title) + control);
     for (const Check check : {Check(emptyPage), Check(screens::withoutName), Check(screens::withoutAction), Check(smallTargets), Check(screens::cutOff),
-                              Check(screens::overEdge), Check(screens::overlapping), Check(screens::brokenWords), Check(screens::faint), Check(screens::outOfOrder)})
+                              Check(screens::overEdge), Check(screens::overlapping), Check(screens::brokenWords), Check(screens::brokenActs), Check(screens::faint), Check(screens::outOfOrder)})
         CHECK(listed(check(page.window())) == "");
 }
 
@@ -152,6 +152,9 @@ TEST_CASE("a word that had to be broken is noticed", "[screens]")
 {
     CHECK(complains(screens::brokenWords, R"(Text { y: 150; width: 60; wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "unpronounceably" })",
                     "\"unpronounceably\" is "));
+    CHECK(complains(screens::brokenActs, R"(Button { y: 150; width: 60; contentItem: Text { wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "unpronounceably" } })",
+                    "\"unpronounceably\" is "));
+    CHECK(screens::brokenActs(Page(R"(Text { y: 150; width: 60; wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "unpronounceably" })").window()).isEmpty());
 }
 
 TEST_CASE("words that are too faint to read are noticed", "[screens]")

@@ -82,6 +82,20 @@ TEST_CASE("taking a row puts the name of the person at the desk on it", "[desk][
     CHECK(after.taken.contains(QLatin1String("Dr Mara Lindqvist")));
 }
 
+TEST_CASE("what one person did is not offered to the next for taking back", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+    queue.take(rowOf(queue, QStringLiteral("Odile Brandt")).key);
+    REQUIRE_FALSE(queue.undoText().isEmpty());
+
+    program->choosePerson(QStringLiteral("Ilan Osei"));
+
+    CHECK(queue.undoText().isEmpty());
+    CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).isTaken);
+}
+
 TEST_CASE("taking, calling and bringing forward are taken back by undo, and both stay on record", "[desk][queue][acts]")
 {
     screens::DemoClinic clinic;
