@@ -10,6 +10,8 @@
 #include "platform/server/log.h"
 #include "platform/server/metrics.h"
 
+#include <CLI/CLI.hpp>
+
 #include <csignal>
 #include <fstream>
 #include <iostream>
