@@ -46,7 +46,7 @@ def shape(build):
 def packages(root):
     faults = Faults()
     build = Path(tempfile.mkdtemp(prefix="form-"))
-    fine, text = run(CMAKE, "-S", str(ROOT / "tests/platform/phones/form"), "-B", str(build), f"-DROOT={root}")
+    fine, text = run(CMAKE, "-S", str(ROOT / "tests/platform/phones/form"), "-B", str(build), "-G", "Ninja", f"-DROOT={root}")
     if not faults.unless(fine, f"the functions do not run: {text}"):
         return faults.all
     set_to = dict(line.split("=", 1) for line in (build / "form.txt").read_text().splitlines())
