@@ -28,10 +28,14 @@ QCameraFormat bestOf(const QCameraDevice& device)
 
 }  // namespace
 
-QImage asOthersSee(const QVideoFrame& frame)
+QImage asOthersSee(QVideoFrame frame)
 {
+    // Some versions of Qt heed this where they make a picture (6.4), others do not (6.8): none shall swap the sides.
+    const bool mirrored = frame.mirrored();
+    frame.setMirrored(false);
     const QImage image = frame.toImage();
-    return frame.mirrored() ? image.mirrored(true, false) : image;
+    frame.setMirrored(mirrored);
+    return image;
 }
 
 PhotoCamera::PhotoCamera(QObject* parent) : QObject(parent)

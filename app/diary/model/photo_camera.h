@@ -14,7 +14,7 @@
 namespace ebbline::diaryapp {
 
 /// The frame as a picture, not mirrored, whatever the device does for its own screen.
-QImage asOthersSee(const QVideoFrame& frame);
+QImage asOthersSee(QVideoFrame frame);
 
 class PhotoCamera : public QObject {
     Q_OBJECT
