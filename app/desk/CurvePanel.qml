@@ -11,7 +11,8 @@ ColumnLayout {
     required property CurveBoard curves
     property real room: 0
     readonly property bool beside: root.room > 38 * Theme.textBody
-    readonly property real boxWidth: (root.room - 2 * Theme.gap - (root.beside ? Theme.gap : 0)) / (root.beside ? 2 : 1)
+    /// Never nothing: before the page has its width a chart would be drawn on no picture.
+    readonly property real boxWidth: Math.max(Theme.target, (root.room - 2 * Theme.gap - (root.beside ? Theme.gap : 0)) / (root.beside ? 2 : 1))
 
     spacing: Theme.gapSmall
 
