@@ -50,7 +50,9 @@ Item {
     ChartView {
         id: chart
 
-        anchors.fill: parent
+        // Never of no size: before a page has its width the library would paint on no picture, and complain.
+        width: Math.max(1, root.width)
+        height: Math.max(1, root.height)
         antialiasing: true
         backgroundColor: "transparent"
         plotArea: plot.plotArea

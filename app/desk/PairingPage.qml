@@ -89,7 +89,7 @@ PageFrame {
         Layout.maximumWidth: 46 * Theme.textBody
     }
     Told {
-        text: root.board.ended
+        text: root.board.phoneEnded
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
     }

@@ -46,7 +46,7 @@ bool PairingBoard::open(const recovery::CourseId& course)
     m_forDesk = false;
     m_oldLost = false;
     m_stepProblem.clear();
-    m_ended.clear();
+    m_phoneEnded.clear();
     m_protocols = m_workplace.desk().protocols();
     m_protocol = 0;
     m_treated = view->summary.treated;
@@ -74,7 +74,7 @@ void PairingBoard::openForDesk()
     m_forDesk = true;
     m_owner = false;
     m_stepProblem.clear();
-    m_ended.clear();
+    m_phoneEnded.clear();
     Q_EMIT changed();
 }
 
@@ -161,7 +161,7 @@ void PairingBoard::start(const QString& passphrase, int second)
         Q_EMIT changed();
         return;
     }
-    m_ended.clear();
+    m_phoneEnded.clear();
     m_stepProblem = prepareStep(m_workplace, m_forDesk || (isReplacing() && m_oldLost), passphrase, m_forDesk || isReplacing(), second);
     if (!m_stepProblem.isEmpty()) {
         Q_EMIT changed();

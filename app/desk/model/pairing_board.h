@@ -47,7 +47,7 @@ class PairingBoard : public QObject {
     Q_PROPERTY(bool oldLost READ isOldLost WRITE setOldLost NOTIFY changed FINAL)  ///< the phone that is replaced
     Q_PROPERTY(QStringList seconds READ seconds NOTIFY changed FINAL)  ///< who may stand by; empty: it is for one
     Q_PROPERTY(QString stepProblem READ stepProblem NOTIFY changed FINAL)
-    Q_PROPERTY(QString ended READ ended NOTIFY changed FINAL)  ///< that the course's phone was ended just now; empty: it was not
+    Q_PROPERTY(QString phoneEnded READ phoneEnded NOTIFY changed FINAL)  ///< that the course's phone was ended just now; empty: it was not
     Q_PROPERTY(ebbline::deskapp::QrMatrix qr READ qr NOTIFY changed FINAL)
 
 public:
@@ -95,7 +95,7 @@ public:
     void setOldLost(bool lost);
     QStringList seconds() const;
     QString stepProblem() const { return m_stepProblem; }
-    QString ended() const { return m_ended; }
+    QString phoneEnded() const { return m_phoneEnded; }
 
     /// `passphrase`: for another desk; `second`: a place in seconds, or -1.
     Q_INVOKABLE void start(const QString& passphrase = {}, int second = -1);
@@ -124,7 +124,7 @@ private:
     bool m_owner = false;
     bool m_oldLost = false;
     QString m_stepProblem;
-    QString m_ended;
+    QString m_phoneEnded;
     std::vector<triggers::Protocol> m_protocols;
     int m_protocol = 0;
     clock::Moment m_treated;

@@ -72,7 +72,7 @@ void PairingBoard::endPhone(const QString& passphrase)
     if (!m_workplace.isOpen() || m_course.isNull()) {
         return;
     }
-    m_ended.clear();
+    m_phoneEnded.clear();
     m_stepProblem = barredText(m_workplace.desk(), records::Task::phones);
     if (m_stepProblem.isEmpty()) {
         m_stepProblem = prepareStep(m_workplace, true, passphrase, false, -1);
@@ -80,7 +80,7 @@ void PairingBoard::endPhone(const QString& passphrase)
     if (m_stepProblem.isEmpty()) {
         const auto ended = m_workplace.desk().endPhone(m_course);
         if (ended) {
-            m_ended = tr("The phone is ended. The hub is told with the next sync and refuses it from then on.");
+            m_phoneEnded = tr("The phone is ended. The hub is told with the next sync and refuses it from then on.");
         } else {
             m_stepProblem = ended.error().reason == Reason::notFound ? tr("This course has no phone in use.") : errorText(ended.error());
         }

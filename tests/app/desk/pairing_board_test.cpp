@@ -236,10 +236,10 @@ TEST_CASE("a phone in another's place is for two, and one that is lost ends with
     room.board().endPhone(QStringLiteral("another sea altogether"));
     CHECK(room.program->workplace().desk().endedDevices().empty());
     CHECK_FALSE(room.board().stepProblem().isEmpty());
-    CHECK(room.board().ended().isEmpty());
+    CHECK(room.board().phoneEnded().isEmpty());
     room.board().endPhone(QString::fromLatin1(screens::DemoClinic::passphrase));
     CHECK(room.board().stepProblem().isEmpty());
-    CHECK(room.board().ended().contains(QLatin1String("next sync")));
+    CHECK(room.board().phoneEnded().contains(QLatin1String("next sync")));
     CHECK(room.program->workplace().desk().endedDevices().size() == 1);
     CHECK(room.board().former().contains(QLatin1String("has not said")));
 }
