@@ -38,9 +38,6 @@ T.AbstractButton {
         font.family: Theme.family
         font.pixelSize: Theme.textLarge
         font.weight: control.chosen ? Font.Bold : Font.Normal
-        // The height that Arabic letters ask for is more than its digits take.
-        lineHeightMode: Text.FixedHeight
-        lineHeight: Math.ceil(1.3 * Theme.textLarge)
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         Accessible.ignored: true
