@@ -55,6 +55,7 @@ ColumnLayout {
                 columnSpacing: Theme.gap
                 rowSpacing: Theme.gap
                 layoutDirection: Qt.LeftToRight
+                verticalItemAlignment: Grid.AlignBottom  // the axes of both stand on one line, however their titles wrap
                 LayoutMirroring.enabled: false
                 LayoutMirroring.childrenInherit: true
                 Layout.fillWidth: true
