@@ -11,8 +11,7 @@ ColumnLayout {
     required property CurveBoard curves
     property real room: 0
     readonly property bool beside: root.room > 38 * Theme.textBody
-    /// Never nothing: before the page has its width a chart would be drawn on no picture.
-    readonly property real boxWidth: Math.max(Theme.target, (root.room - 2 * Theme.gap - (root.beside ? Theme.gap : 0)) / (root.beside ? 2 : 1))
+    readonly property real boxWidth: Math.max(0, (root.room - 2 * Theme.gap - (root.beside ? Theme.gap : 0)) / (root.beside ? 2 : 1))
 
     spacing: Theme.gapSmall
 
