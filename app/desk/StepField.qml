@@ -70,7 +70,6 @@ Item {
         onEditingFinished: number.take(input.text)
         Keys.onUpPressed: number.up()
         Keys.onDownPressed: number.down()
-        Accessible.role: Accessible.SpinBox
         Accessible.name: root.label
         Accessible.description: (number.text === number.lowest ? qsTr("not said") + ", " : "") + number.range + " " + root.unit
 

@@ -13,7 +13,7 @@ void loadFonts()
     for (const QString& file : folder.entryList(QDir::Files))
         QFontDatabase::addApplicationFont(folder.filePath(file));
     QFont font(QStringLiteral("Noto Sans"));
-    const QStringList others{QStringLiteral("Noto Sans Arabic"), QStringLiteral("Noto Sans CJK SC")};
+    const QStringList others{QStringLiteral("Noto Sans Arabic UI"), QStringLiteral("Noto Sans CJK SC")};
     font.setFamilies(QStringList{QStringLiteral("Noto Sans")} + others);
     // A page that asks for the first family alone is given the others for what it lacks.
     QFont::insertSubstitutions(QStringLiteral("Noto Sans"), others);

@@ -4,7 +4,7 @@
 
 namespace ebbline::app {
 
-/// Registers them and makes "Noto Sans" the application's font, with Noto Sans Arabic behind it.
+/// Registers them and makes "Noto Sans" the application's font, with Noto Sans Arabic UI behind it.
 /// Call once, after the application object and before the first window.
 void loadFonts();
 

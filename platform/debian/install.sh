@@ -44,7 +44,7 @@ packages=(
     qml6-module-qtquick-controls qml6-module-qtquick-templates qml6-module-qtquick-layouts
     qml6-module-qtquick-shapes qml6-module-qtcharts qml6-module-qtmultimedia qml6-module-qtqml-models
     qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel qt6-wayland
-    fonts-noto-core fonts-noto-cjk fonttools
+    fonts-noto-core fonts-noto-ui-core fonts-noto-cjk fonttools
     python3 libsqlcipher-dev libsodium-dev libssl-dev libcereal-dev libcli11-dev nlohmann-json3-dev
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev libpq-dev tzdata
     qtkeychain-qt6-dev libsecret-1-0

@@ -74,7 +74,7 @@ void drawText(QPainter& painter, const QRectF& box, const QString& text, const Q
 QFont paperFont(double size, bool bold)
 {
     QFont font;
-    font.setFamilies({QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Arabic")});
+    font.setFamilies({QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Arabic UI")});
     font.setPixelSize(static_cast<int>(std::lround(size)));
     font.setBold(bold);
     return font;
