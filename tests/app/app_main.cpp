@@ -1,4 +1,7 @@
-// Runs the cases inside an application, so that fonts and charts work. Offscreen unless told else.
+// Runs the cases inside an application with the programs' own fonts, so that letters and charts are
+// drawn as the programs draw them. Offscreen unless told else.
+#include "app/fonts/fonts.h"
+
 #include <catch2/catch_session.hpp>
 
 #include <QApplication>
@@ -11,6 +14,7 @@ int main(int argc, char* argv[])
     }
     int count = 1;
     QApplication application(count, argv);
+    ebbline::app::loadFonts();
     QLocale::setDefault(QLocale(QLocale::English));
     return Catch::Session().run(argc, argv);
 }

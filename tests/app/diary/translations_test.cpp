@@ -2,7 +2,6 @@
 // digits of the language.
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
-#include "app/fonts/fonts.h"
 #include "tests/app/translation_file.h"
 
 #include <catch2/generators/catch_generators.hpp>
@@ -12,10 +11,12 @@
 #include <QFile>
 #include <QFont>
 #include <QFontMetricsF>
+#include <QGlyphRun>
 #include <QLocale>
 #include <QMap>
 #include <QRawFont>
 #include <QSet>
+#include <QTextLayout>
 #include <QTranslator>
 
 #include <cmath>
@@ -88,7 +89,6 @@ TEST_CASE("every count of the diary has all the forms of its language", "[diary]
 
 TEST_CASE("the fonts that ship draw every letter of every language, without the fonts of the machine", "[diary][translations]")
 {
-    app::loadFonts();
     QList<QRawFont> fonts;
     for (const auto& file : QDir(QStringLiteral(":/fonts")).entryInfoList({QStringLiteral("*Regular*")}, QDir::Files))
         fonts << QRawFont(file.filePath(), 17);
@@ -111,9 +111,26 @@ TEST_CASE("the fonts that ship draw every letter of every language, without the 
     CHECK(drawn(QStringLiteral("龘")) != "");
 }
 
+TEST_CASE("Arabic and Chinese are drawn with the fonts that ship, in lines as high as Latin ones, so that words fit a button", "[diary][translations]")
+{
+    QFont font(QStringLiteral("Noto Sans"));
+    font.setPixelSize(100);
+    const auto [text, family] = GENERATE(table<QString, QString>({{QStringLiteral("7"), QStringLiteral("Noto Sans")},
+                                                                  {QStringLiteral("٧"), QStringLiteral("Noto Sans Arabic UI")},
+                                                                  {QStringLiteral("يمينك"), QStringLiteral("Noto Sans Arabic UI")},
+                                                                  {QStringLiteral("右"), QStringLiteral("Noto Sans CJK SC")}}));
+    CAPTURE(text.toStdString());
+    QTextLayout layout(text, font);
+    layout.beginLayout();
+    const QTextLine line = layout.createLine();
+    layout.endLayout();
+    REQUIRE(layout.glyphRuns().size() == 1);
+    CHECK(layout.glyphRuns().first().rawFont().familyName() == family);
+    CHECK(line.height() <= 150);
+}
+
 TEST_CASE("codes stand in letters of one width, from a font that ships", "[diary][translations]")
 {
-    app::loadFonts();
     QFont font(QStringLiteral("Noto Sans Mono CJK SC"));
     font.setPixelSize(20);
     const QRawFont raw = QRawFont::fromFont(font);
