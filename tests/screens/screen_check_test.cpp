@@ -123,6 +123,7 @@ TEST_CASE("a button that is too small for a thumb is noticed", "[screens]")
 TEST_CASE("words that are cut off, or hidden where no scrolling brings them, are noticed", "[screens]")
 {
     CHECK(complains(screens::cutOff, R"(Text { y: 150; width: 30; text: "wider than its room" })", "in 30 x"));
+    CHECK(complains(screens::cutOff, R"(Text { y: 150; width: 30; text: "أوسع من مكانه" })", "in 30 x"));
     CHECK(complains(screens::cutOff, R"(Text { y: 150; width: 30; elide: Text.ElideRight; text: "wider than its room" })", "wider than its room"));
     CHECK(complains(screens::cutOff, R"(Text { x: 280; y: 150; text: "beside the window" })", "sticks out to a side"));
     CHECK(complains(screens::cutOff, R"(Text { y: 295; text: "below the window" })", "hidden behind an edge"));
