@@ -203,10 +203,10 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
     auto* command = app.add_subcommand("simulate", "Invent courses whose truth is known");
     command->footer("All of it is invented; the assumptions stand in docs/statistics/detection.md. The same seed gives\n"
                     "the same tables on every machine. Kinds: plain, infection, haematoma, slow-recovery, puckering,\n"
-                    "silent; late-haematoma, worsening-puckering; and told by warning signs thread-out, weakness,\n"
+                    "silent; late-haematoma, worsening-puckering, severe-pain; and told by warning signs thread-out, weakness,\n"
                     "saliva-swelling, pale-skin, bleeding, thread-lump, spreading-colour, airway, allergy,\n"
-                    "numbing-reaction, severe-illness, stroke-signs, vision; by a temperature fever; by scores of numbness,\n"
-                    "which no other kind writes, spreading-numbness; each with a weight if wanted.\n"
+                    "numbing-reaction, severe-illness, stroke-signs, vision; by a temperature fever and\n"
+                    "febrile-infection; by scores of numbness, which no other kind writes, spreading-numbness; each with a weight if wanted.\n"
                     "A table larger than the tool reads again is not written; then it says roughly how many courses fit.\n"
                     "Example: ebbline simulate --courses 4000 --seed 7 --kinds plain --out-scores s.csv --out-truth t.csv");
     command->add_option("--courses", options->courses, "How many, all kinds together")

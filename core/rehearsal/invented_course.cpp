@@ -12,7 +12,7 @@ namespace {
 using recovery::Side;
 using recovery::Symptom;
 
-constexpr std::array<std::pair<Kind, std::string_view>, 23> words{{{Kind::plain, "plain"},
+constexpr std::array<std::pair<Kind, std::string_view>, 25> words{{{Kind::plain, "plain"},
                                                                   {Kind::infection, "infection"},
                                                                   {Kind::haematoma, "haematoma"},
                                                                   {Kind::slowRecovery, "slow-recovery"},
@@ -34,7 +34,9 @@ constexpr std::array<std::pair<Kind, std::string_view>, 23> words{{{Kind::plain,
                                                                   {Kind::threadLump, "thread-lump"},
                                                                   {Kind::spreadingColour, "spreading-colour"},
                                                                   {Kind::fever, "fever"},
-                                                                  {Kind::spreadingNumbness, "spreading-numbness"}}};
+                                                                  {Kind::spreadingNumbness, "spreading-numbness"},
+                                                                  {Kind::severePain, "severe-pain"},
+                                                                  {Kind::febrileInfection, "febrile-infection"}}};
 /// Signs and temperatures have streams of chance of their own: the scores do not depend on them.
 constexpr std::uint64_t streamOfSigns = std::uint64_t{1} << 60;
 constexpr std::uint64_t streamOfTemperatures = std::uint64_t{1} << 61;
@@ -47,7 +49,7 @@ Onset onsetOf(Chance& chance, Kind kind, Model model)
     Onset onset;
     onset.side = static_cast<std::size_t>(chance.whole(0, 1));
     const bool decay = model == Model::decay;
-    if (kind == Kind::infection)
+    if (scoredLike(kind) == Kind::infection)
         onset.hour = decay ? chance.between(4 * 24, 7.5 * 24) : chance.between(3 * 24, 9 * 24);
     else if (kind == Kind::haematoma)
         onset.hour = decay ? chance.between(2, 60) : chance.between(1, 72);
@@ -110,6 +112,8 @@ KnownCourse invent(const Invention& invention, Kind kind, int number)
                                     : scoresBySteps(chance, scoredLike(kind), onset, strength, hours);
     if (kind == Kind::worseningFolds)
         worsenFolds(chance, onset, hours, sheets);
+    if (kind == Kind::severePain)
+        hurtBadly(chance, onset, hours, sheets);
     std::vector<std::array<int, 2>> numbness;
     if (kind == Kind::spreadingNumbness)
         numbness = numbnessThatSpreads(chance, onset, hours);

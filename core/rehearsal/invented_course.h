@@ -27,6 +27,8 @@ enum class Kind : std::uint8_t {
     threadLump, spreadingColour,  ///< told by a sign
     fever,              ///< told by a temperature
     spreadingNumbness,  ///< told by scores of numbness, which no other kind writes
+    severePain,         ///< pain of one side at 7 or more for two days, as if nothing relieved it
+    febrileInfection,   ///< an infection by its scores, with colour at an entry point and a fever half a day later
 };
 
 /// What the triggers are there for, and are measured on.
@@ -36,12 +38,13 @@ inline constexpr std::array allKinds{Kind::plain,        Kind::infection, Kind::
 inline constexpr std::array rareKinds{Kind::lateHaematoma,  Kind::worseningFolds,  Kind::threadOut,     Kind::weakness,
                                       Kind::salivaSwelling, Kind::paleSkin,        Kind::bleeding,      Kind::airway,
                                       Kind::allergy,        Kind::numbingReaction, Kind::severeIllness, Kind::strokeSigns,
-                                      Kind::vision,         Kind::threadLump,      Kind::spreadingColour, Kind::fever,         Kind::spreadingNumbness};
+                                      Kind::vision,         Kind::threadLump,      Kind::spreadingColour, Kind::fever,         Kind::spreadingNumbness,
+                                      Kind::severePain,     Kind::febrileInfection};
 
 /// As in the table of truth: `plain`, `infection`, `haematoma`, `slow-recovery`, `puckering`, `silent`;
 /// `late-haematoma`, `worsening-puckering`, `thread-out`, `weakness`, `saliva-swelling`, `pale-skin`, `bleeding`,
 /// `airway`, `allergy`, `numbing-reaction`, `severe-illness`, `stroke-signs`, `vision`, `thread-lump`, `spreading-colour`,
-/// `fever`, `spreading-numbness`.
+/// `fever`, `spreading-numbness`, `severe-pain`, `febrile-infection`.
 std::string_view word(Kind kind);
 Result<Kind> kindFromWord(std::string_view text);
 
@@ -86,7 +89,7 @@ struct Invention {
     std::uint64_t seed = 1;
     /// How large a complication's addition is and how fast it grows, as shares of what the model usually draws: trouble
     /// of other sizes than the triggers were made with. Above 0; 1 is the usual course, to the last score. They change
-    /// infections, bleedings (late ones as well) and folds that stay, whose pace is none; other kinds ignore them. Sizes
+    /// infections (febrile ones as well), bleedings (late ones as well) and folds that stay, whose pace is none; other kinds ignore them. Sizes
     /// are points, pace is points a day: half the size at the usual pace is reached in half the time. Below a third of the
     /// size an addition may never reach the one point that counts as its onset.
     double trouble = 1;

@@ -53,6 +53,10 @@ constexpr std::array shown{
     Shown{Kind::spreadingColour, Sign::edgeMoved, 1, 12, 48, never},
     Shown{Kind::spreadingColour, Sign::warmer, 0.5, 0, 48, never},
     Shown{Kind::fever, Sign::shivering, 0.3, 0, 24, 48},
+    Shown{Kind::febrileInfection, Sign::colourChange, 1, 0, 24, never},
+    Shown{Kind::febrileInfection, Sign::moreTender, 0.6, 0, 48, never},
+    Shown{Kind::febrileInfection, Sign::warmer, 0.5, 0, 72, never},
+    Shown{Kind::febrileInfection, Sign::shivering, 0.3, 12, 36, 48},
 };
 constexpr std::array ordinary{Sign::moreTender, Sign::colourChange, Sign::threadLump};
 
@@ -78,6 +82,7 @@ std::optional<double> onsetByKind(Chance& chance, Kind kind)
     case Kind::spreadingColour: return chance.between(2 * 24, 9 * 24);
     case Kind::fever: return chance.between(3 * 24, 9 * 24);  // as an infection
     case Kind::spreadingNumbness: return chance.between(2 * 24, 12 * 24);
+    case Kind::severePain: return chance.between(24, 14 * 24);
     default: return std::nullopt;
     }
 }
@@ -86,6 +91,8 @@ Kind scoredLike(Kind kind)
 {
     if (kind == Kind::lateHaematoma)
         return Kind::haematoma;
+    if (kind == Kind::febrileInfection)
+        return Kind::infection;
     return std::find(allKinds.begin(), allKinds.end(), kind) == allKinds.end() ? Kind::plain : kind;
 }
 
@@ -99,6 +106,19 @@ void worsenFolds(Chance& chance, const Onset& onset, const std::vector<double>& 
         const double more = since <= 0 ? 0 : std::min(gain, 1 + aDay * since / 24);
         int& points = sheets[i][folds][onset.side];
         points = std::clamp(points + static_cast<int>(std::floor(more + chance.uniform())), 0, 10);
+    }
+}
+
+void hurtBadly(Chance& chance, const Onset& onset, const std::vector<double>& hours, std::vector<Sheet>& sheets)
+{
+    constexpr std::size_t pain = 0;  // in scoredSymptoms
+    constexpr double lastsHours = 48;
+    const int level = chance.whole(7, 9);
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        const double since = hours[i] - onset.hour;
+        int& points = sheets[i][pain][onset.side];
+        if (since >= 0 && since < lastsHours)
+            points = std::max(points, level);
     }
 }
 
@@ -136,10 +156,11 @@ std::vector<MeasuredTemperature> temperatures(Chance& chance, Kind kind, const O
     constexpr double usual = 36.8, spread = 0.3, highestUsual = 37.6;
     constexpr double lowestFever = 38.0;
     const double height = chance.between(0.2, 1.6);  // of the fever above its bound
+    const bool ill = kind == Kind::fever || kind == Kind::febrileInfection;
+    const double from = onset.hour + (kind == Kind::febrileInfection ? 12 : 0);
     std::vector<MeasuredTemperature> measured;
     for (std::size_t i = 0; i < hours.size(); ++i) {
-        const double since = hours[i] - onset.hour;
-        const bool hot = kind == Kind::fever && since >= 0 && since < feverHours;
+        const bool hot = ill && hours[i] >= from && hours[i] < from + feverHours;
         const double wobble = chance.normal(0, spread);
         if (!chance.happens(hot ? measuresHot : measuresAnyway))
             continue;

@@ -65,7 +65,8 @@ QStringList faint(QQuickWindow& window);
 /// wrong; empty is right.
 QString tabUntil(QQuickWindow& window, const QString& name);
 
-/// Lets layouts, loaders and queued work come to rest: until two pictures in a row are the same.
+/// Lets layouts, loaders, rows that a list makes ahead and queued work come to rest: until nothing is being made and two
+/// pictures in a row are the same.
 void settle(QQuickWindow& window);
 
 }  // namespace ebbline::screens

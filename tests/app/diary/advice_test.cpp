@@ -150,3 +150,15 @@ TEST_CASE("sides that part are told by the symptom that shows it and by how far 
     CHECK(diaryapp::adviceFor({filling, one}, false).reason
           == QLatin1String("Pain: 8 on your left and 3 on your right.\nAll in all, your sides are 9 points apart."));
 }
+
+TEST_CASE("a score that rises is told as it is: back up again, or up from where it had been all along", "[diary][advice]")
+{
+    triage::Finding finding;
+    finding.urgency = recovery::Urgency::nextWorkingDay;
+    triggers::Finding rising{triggers::Trigger::rebound, finding.urgency, {recovery::Symptom::pain, recovery::Side::left}, {}, 1, {{"score", 5}, {"lowest", 2}}};
+    finding.what = rising;
+    CHECK(diaryapp::adviceFor(finding).reason == QLatin1String("Pain, on your left: it went down to 2 and is at 5 again."));
+    rising.numbers["neverFell"] = 1;
+    finding.what = rising;
+    CHECK(diaryapp::adviceFor(finding).reason == QLatin1String("Pain, on your left: it was at 2 and is at 5 now."));
+}
