@@ -157,8 +157,8 @@ TEST_CASE("a score that rises is told as it is: back up again, or up from where 
     finding.urgency = recovery::Urgency::nextWorkingDay;
     triggers::Finding rising{triggers::Trigger::rebound, finding.urgency, {recovery::Symptom::pain, recovery::Side::left}, {}, 1, {{"score", 5}, {"lowest", 2}}};
     finding.what = rising;
-    CHECK(diaryapp::adviceFor(finding).reason == QLatin1String("Pain, on your left: it went down to 2 and is at 5 again."));
+    CHECK(diaryapp::adviceFor(finding).reason == QLatin1String("Pain, your left: it went down to 2 and is at 5 again."));
     rising.numbers["neverFell"] = 1;
     finding.what = rising;
-    CHECK(diaryapp::adviceFor(finding).reason == QLatin1String("Pain, on your left: it was at 2 and is at 5 now."));
+    CHECK(diaryapp::adviceFor(finding).reason == QLatin1String("Pain, your left: it was at 2 and is at 5 now."));
 }
