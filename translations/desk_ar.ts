@@ -4277,14 +4277,14 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln hidden by the search</source>
+            <source>%Ln hidden by search or filters</source>
             <translation>
-                <numerusform>%Ln أخفاها البحث</numerusform>
-                <numerusform>%Ln أخفاها البحث</numerusform>
-                <numerusform>%Ln أخفاها البحث</numerusform>
-                <numerusform>%Ln أخفاها البحث</numerusform>
-                <numerusform>%Ln أخفاها البحث</numerusform>
-                <numerusform>%Ln أخفاها البحث</numerusform>
+                <numerusform>%Ln أخفاها البحث أو التصفية</numerusform>
+                <numerusform>%Ln أخفاها البحث أو التصفية</numerusform>
+                <numerusform>%Ln أخفاها البحث أو التصفية</numerusform>
+                <numerusform>%Ln أخفاها البحث أو التصفية</numerusform>
+                <numerusform>%Ln أخفاها البحث أو التصفية</numerusform>
+                <numerusform>%Ln أخفاها البحث أو التصفية</numerusform>
             </translation>
         </message>
         <message>
@@ -4292,14 +4292,14 @@
             <translation>لم يتصرّف أحد منذ %1</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <source>%Ln row(s) wait longer than agreed.</source>
             <translation>
-                <numerusform>%Ln مريضة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
-                <numerusform>مريضة واحدة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
-                <numerusform>مريضتان بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
-                <numerusform>%Ln مريضات بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
-                <numerusform>%Ln مريضة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
-                <numerusform>%Ln مريضة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضة تنتظر أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>مريضة واحدة تنتظر أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>مريضتان تنتظران أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضات ينتظرن أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضة تنتظر أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضة تنتظر أطول مما اتُّفق عليه.</numerusform>
             </translation>
         </message>
         <message>
@@ -8050,14 +8050,14 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <source>%Ln in the queue wait(s) too long.</source>
             <translation>
-                <numerusform>%Ln في القائمة ينتظر وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
-                <numerusform>%Ln في القائمة ينتظر وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
-                <numerusform>%Ln في القائمة ينتظران وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
-                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
-                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
-                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+                <numerusform>%Ln في القائمة ينتظر وقتًا أطول من اللازم.</numerusform>
+                <numerusform>%Ln في القائمة ينتظر وقتًا أطول من اللازم.</numerusform>
+                <numerusform>%Ln في القائمة ينتظران وقتًا أطول من اللازم.</numerusform>
+                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم.</numerusform>
+                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم.</numerusform>
+                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم.</numerusform>
             </translation>
         </message>
         <message>
@@ -8073,8 +8073,8 @@
             <translation>لم يقبل الحاسوب الإشعار الأخير. المكتب المفتوح وحده ينبّه بيقين.</translation>
         </message>
         <message>
-            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
-            <translation>عندما يجب الاتصال بأحد الآن، أو ينتظر أحد وقتًا أطول من اللازم ولا أحد يتولى الأمر، يظهر إشعار بلا اسم على سطح المكتب. المكتب المقفل لا يعلم بشيء جديد.</translation>
+            <source>When somebody is to be called now, or waits too long, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>عندما يجب الاتصال بأحد الآن، أو ينتظر أحد وقتًا أطول من اللازم، يظهر إشعار بلا اسم على سطح المكتب. المكتب المقفل لا يعلم بشيء جديد.</translation>
         </message>
         <message>
             <source>Somebody is to be called now. Open the desk.</source>

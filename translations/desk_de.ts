@@ -4093,10 +4093,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln hidden by the search</source>
+            <source>%Ln hidden by search or filters</source>
             <translation>
-                <numerusform>%Ln durch die Suche ausgeblendet</numerusform>
-                <numerusform>%Ln durch die Suche ausgeblendet</numerusform>
+                <numerusform>%Ln durch Suche oder Filter ausgeblendet</numerusform>
+                <numerusform>%Ln durch Suche oder Filter ausgeblendet</numerusform>
             </translation>
         </message>
         <message>
@@ -4104,10 +4104,10 @@
             <translation>Seit %1 hat niemand etwas getan</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <source>%Ln row(s) wait longer than agreed.</source>
             <translation>
-                <numerusform>%Ln wartet länger als vereinbart, und niemand ist daran.</numerusform>
-                <numerusform>%Ln warten länger als vereinbart, und niemand ist daran.</numerusform>
+                <numerusform>%Ln wartet länger als vereinbart.</numerusform>
+                <numerusform>%Ln warten länger als vereinbart.</numerusform>
             </translation>
         </message>
         <message>
@@ -7682,10 +7682,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <source>%Ln in the queue wait(s) too long.</source>
             <translation>
-                <numerusform>%Ln in der Warteliste wartet zu lange, und niemand kümmert sich.</numerusform>
-                <numerusform>%Ln in der Warteliste warten zu lange, und niemand kümmert sich.</numerusform>
+                <numerusform>%Ln in der Warteliste wartet zu lange.</numerusform>
+                <numerusform>%Ln in der Warteliste warten zu lange.</numerusform>
             </translation>
         </message>
         <message>
@@ -7701,8 +7701,8 @@
             <translation>Der Computer hat den letzten Hinweis nicht angenommen. Sicher meldet sich nur das offene Pult.</translation>
         </message>
         <message>
-            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
-            <translation>Wenn jemand jetzt anzurufen ist oder zu lange wartet und niemand sich kümmert, erscheint auf dem Bildschirm ein Hinweis ohne Namen. Ein gesperrtes Pult erfährt nichts Neues.</translation>
+            <source>When somebody is to be called now, or waits too long, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Wenn jemand jetzt anzurufen ist oder zu lange wartet, erscheint auf dem Bildschirm ein Hinweis ohne Namen. Ein gesperrtes Pult erfährt nichts Neues.</translation>
         </message>
         <message>
             <source>Somebody is to be called now. Open the desk.</source>

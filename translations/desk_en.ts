@@ -344,17 +344,17 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln hidden by the search</source>
+            <source>%Ln hidden by search or filters</source>
             <translation>
-                <numerusform>%Ln hidden by the search</numerusform>
-                <numerusform>%Ln hidden by the search</numerusform>
+                <numerusform>%Ln hidden by search or filters</numerusform>
+                <numerusform>%Ln hidden by search or filters</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <source>%Ln row(s) wait longer than agreed.</source>
             <translation>
-                <numerusform>%Ln waits longer than agreed, and nobody is on it.</numerusform>
-                <numerusform>%Ln wait longer than agreed, and nobody is on them.</numerusform>
+                <numerusform>%Ln waits longer than agreed.</numerusform>
+                <numerusform>%Ln wait longer than agreed.</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -724,10 +724,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <source>%Ln in the queue wait(s) too long.</source>
             <translation>
-                <numerusform>%Ln in the queue waits too long, and nobody is on it.</numerusform>
-                <numerusform>%Ln in the queue wait too long, and nobody is on it.</numerusform>
+                <numerusform>%Ln in the queue waits too long.</numerusform>
+                <numerusform>%Ln in the queue wait too long.</numerusform>
             </translation>
         </message>
     </context>

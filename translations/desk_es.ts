@@ -4093,10 +4093,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln hidden by the search</source>
+            <source>%Ln hidden by search or filters</source>
             <translation>
-                <numerusform>%Ln oculto por la búsqueda</numerusform>
-                <numerusform>%Ln ocultos por la búsqueda</numerusform>
+                <numerusform>%Ln oculto por la búsqueda o los filtros</numerusform>
+                <numerusform>%Ln ocultos por la búsqueda o los filtros</numerusform>
             </translation>
         </message>
         <message>
@@ -4104,10 +4104,10 @@
             <translation>Sin atender desde hace %1</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <source>%Ln row(s) wait longer than agreed.</source>
             <translation>
-                <numerusform>%Ln caso espera más de lo acordado y nadie se ocupa.</numerusform>
-                <numerusform>%Ln casos esperan más de lo acordado y nadie se ocupa.</numerusform>
+                <numerusform>%Ln caso espera más de lo acordado.</numerusform>
+                <numerusform>%Ln casos esperan más de lo acordado.</numerusform>
             </translation>
         </message>
         <message>
@@ -7682,10 +7682,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <source>%Ln in the queue wait(s) too long.</source>
             <translation>
-                <numerusform>%Ln en la lista espera demasiado, y nadie lo atiende.</numerusform>
-                <numerusform>%Ln en la lista esperan demasiado, y nadie los atiende.</numerusform>
+                <numerusform>%Ln en la lista espera demasiado.</numerusform>
+                <numerusform>%Ln en la lista esperan demasiado.</numerusform>
             </translation>
         </message>
         <message>
@@ -7701,8 +7701,8 @@
             <translation>El ordenador no aceptó el último aviso. Con seguridad solo avisa el puesto abierto.</translation>
         </message>
         <message>
-            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
-            <translation>Cuando hay que llamar ya a alguien, o alguien espera demasiado sin que nadie lo atienda, aparece en el escritorio un aviso sin nombre. Un puesto bloqueado no recibe nada nuevo.</translation>
+            <source>When somebody is to be called now, or waits too long, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Cuando hay que llamar ya a alguien, o alguien espera demasiado, aparece en el escritorio un aviso sin nombre. Un puesto bloqueado no recibe nada nuevo.</translation>
         </message>
         <message>
             <source>Somebody is to be called now. Open the desk.</source>

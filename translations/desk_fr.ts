@@ -4093,10 +4093,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln hidden by the search</source>
+            <source>%Ln hidden by search or filters</source>
             <translation>
-                <numerusform>%Ln masqué par la recherche</numerusform>
-                <numerusform>%Ln masqués par la recherche</numerusform>
+                <numerusform>%Ln masqué par la recherche ou les filtres</numerusform>
+                <numerusform>%Ln masqués par la recherche ou les filtres</numerusform>
             </translation>
         </message>
         <message>
@@ -4104,10 +4104,10 @@
             <translation>Sans action depuis %1</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <source>%Ln row(s) wait longer than agreed.</source>
             <translation>
-                <numerusform>%Ln attend depuis plus longtemps que convenu, et personne ne s’en occupe.</numerusform>
-                <numerusform>%Ln attendent depuis plus longtemps que convenu, et personne ne s’en occupe.</numerusform>
+                <numerusform>%Ln attend depuis plus longtemps que convenu.</numerusform>
+                <numerusform>%Ln attendent depuis plus longtemps que convenu.</numerusform>
             </translation>
         </message>
         <message>
@@ -7682,10 +7682,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <source>%Ln in the queue wait(s) too long.</source>
             <translation>
-                <numerusform>%Ln dans la file attend trop longtemps, et personne ne s’en occupe.</numerusform>
-                <numerusform>%Ln dans la file attendent trop longtemps, et personne ne s’en occupe.</numerusform>
+                <numerusform>%Ln dans la file attend trop longtemps.</numerusform>
+                <numerusform>%Ln dans la file attendent trop longtemps.</numerusform>
             </translation>
         </message>
         <message>
@@ -7701,8 +7701,8 @@
             <translation>L’ordinateur n’a pas pris le dernier avis. Seul le poste ouvert prévient à coup sûr.</translation>
         </message>
         <message>
-            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
-            <translation>Quand quelqu’un est à appeler maintenant, ou attend trop longtemps sans que personne s’en occupe, un avis sans nom s’affiche sur le bureau. Un poste verrouillé n’apprend rien de nouveau.</translation>
+            <source>When somebody is to be called now, or waits too long, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Quand quelqu’un est à appeler maintenant, ou attend trop longtemps, un avis sans nom s’affiche sur le bureau. Un poste verrouillé n’apprend rien de nouveau.</translation>
         </message>
         <message>
             <source>Somebody is to be called now. Open the desk.</source>

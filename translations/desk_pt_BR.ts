@@ -4093,10 +4093,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln hidden by the search</source>
+            <source>%Ln hidden by search or filters</source>
             <translation>
-                <numerusform>%Ln oculto pela busca</numerusform>
-                <numerusform>%Ln ocultos pela busca</numerusform>
+                <numerusform>%Ln oculto pela busca ou pelos filtros</numerusform>
+                <numerusform>%Ln ocultos pela busca ou pelos filtros</numerusform>
             </translation>
         </message>
         <message>
@@ -4104,10 +4104,10 @@
             <translation>Sem atendimento há %1</translation>
         </message>
         <message numerus="yes">
-            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <source>%Ln row(s) wait longer than agreed.</source>
             <translation>
-                <numerusform>%Ln caso espera mais que o combinado, e ninguém assumiu.</numerusform>
-                <numerusform>%Ln casos esperam mais que o combinado, e ninguém assumiu.</numerusform>
+                <numerusform>%Ln caso espera mais que o combinado.</numerusform>
+                <numerusform>%Ln casos esperam mais que o combinado.</numerusform>
             </translation>
         </message>
         <message>
@@ -7682,10 +7682,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <source>%Ln in the queue wait(s) too long.</source>
             <translation>
-                <numerusform>%Ln na fila espera há tempo demais, e ninguém está cuidando.</numerusform>
-                <numerusform>%Ln na fila esperam há tempo demais, e ninguém está cuidando.</numerusform>
+                <numerusform>%Ln na fila espera há tempo demais.</numerusform>
+                <numerusform>%Ln na fila esperam há tempo demais.</numerusform>
             </translation>
         </message>
         <message>
@@ -7701,8 +7701,8 @@
             <translation>O computador não aceitou o último aviso. Com certeza só a estação aberta avisa.</translation>
         </message>
         <message>
-            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
-            <translation>Quando é preciso ligar agora para alguém, ou alguém espera há tempo demais sem ninguém cuidando, aparece um aviso sem nome na área de trabalho. Uma estação trancada não recebe nada novo.</translation>
+            <source>When somebody is to be called now, or waits too long, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Quando é preciso ligar agora para alguém, ou alguém espera há tempo demais, aparece um aviso sem nome na área de trabalho. Uma estação trancada não recebe nada novo.</translation>
         </message>
         <message>
             <source>Somebody is to be called now. Open the desk.</source>

@@ -157,7 +157,7 @@ void QueueBoard::refresh()
         if (overdue > 0) {
             const auto clinic = m_workplace.desk().clinic();
             const auto onCall = clinic ? leftToRight(clinic->contacts.onCallPhone) : QString();
-            m_overdue = tr("%Ln row(s) wait longer than agreed, and nobody is on it.", nullptr, overdue)
+            m_overdue = tr("%Ln row(s) wait longer than agreed.", nullptr, overdue)
                         + (onCall.isEmpty() ? QString() : QLatin1Char(' ') + tr("On call: %1").arg(onCall));
         }
         m_summary = parts.isEmpty() ? tr("Nobody waits") : parts.join(QStringLiteral(" · "));
@@ -224,7 +224,7 @@ QString QueueBoard::emptyText() const
 
 QString QueueBoard::hidden() const
 {
-    return m_hidden > 0 ? tr("%Ln hidden by the search", nullptr, m_hidden) : QString();
+    return m_hidden > 0 ? tr("%Ln hidden by search or filters", nullptr, m_hidden) : QString();
 }
 
 QString QueueBoard::hiddenUrgent() const

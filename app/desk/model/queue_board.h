@@ -34,7 +34,7 @@ struct QueueRow {
     Q_PROPERTY(QString taken MEMBER taken)      ///< who was at it last and who has it, or that nobody has; without what `overdue` says
     Q_PROPERTY(bool isTaken MEMBER isTaken)
     Q_PROPERTY(bool isMine MEMBER isMine)       ///< taken by the person at the desk
-    Q_PROPERTY(QString overdue MEMBER overdue)  ///< nobody is on it for too long; empty: no
+    Q_PROPERTY(QString overdue MEMBER overdue)  ///< waits longer than agreed, taken or not; empty: no
     Q_PROPERTY(QString unopened MEMBER unopened)
     Q_PROPERTY(QString lastEntry MEMBER lastEntry)
     Q_PROPERTY(QString reach MEMBER reach)      ///< that the phone is not heard of, and the like; empty: nothing to say
@@ -89,7 +89,7 @@ class QueueBoard : public QObject {
     Q_PROPERTY(int urgencyFilter READ urgencyFilter WRITE setUrgencyFilter NOTIFY changed FINAL)  ///< 0 all, 1..4, 5 silent
     Q_PROPERTY(QStringList whoseFilters READ whoseFilters NOTIFY changed FINAL)
     Q_PROPERTY(int whose READ whose WRITE setWhose NOTIFY changed FINAL)  ///< 0 all, 1 nobody's, 2 mine, 3 not opened
-    Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)   ///< how many wait too long with nobody on it; empty: none
+    Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)   ///< how many wait longer than agreed, taken or not; empty: none
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
     Q_PROPERTY(ebbline::deskapp::QueueFilter* filter READ filter CONSTANT FINAL)
     Q_PROPERTY(QString hiddenUrgent READ hiddenUrgent NOTIFY changed FINAL)  ///< how many of them are for now, or wait longer than agreed; empty: none

@@ -61,7 +61,7 @@ QString QueueAlarm::onDoor() const
     const int count = overdue();
     const auto locked = tr("Locked since %1. While it is locked, this desk asks the hub for nothing: what comes now shows when you unlock it.")
                             .arg(whenText(*m_lockedAt, m_workplace.now()));
-    return count > 0 ? tr("%Ln in the queue wait(s) too long, and nobody is on it.", nullptr, count) + u' ' + locked : locked;
+    return count > 0 ? tr("%Ln in the queue wait(s) too long.", nullptr, count) + u' ' + locked : locked;
 }
 
 QString QueueAlarm::onNotices() const
@@ -72,7 +72,7 @@ QString QueueAlarm::onNotices() const
     if (m_failed) {
         return tr("The computer did not take the last notice. Only the open desk tells for sure.");
     }
-    return tr("When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.");
+    return tr("When somebody is to be called now, or waits too long, a notice without a name shows on the desktop. A locked desk hears nothing new.");
 }
 
 void QueueAlarm::take()
@@ -111,7 +111,7 @@ void QueueAlarm::look()
 {
     const int count = overdue();
     if (count > m_told) {
-        ring(tr("%Ln in the queue wait(s) too long, and nobody is on it.", nullptr, count));
+        ring(tr("%Ln in the queue wait(s) too long.", nullptr, count));
     }
     m_told = count;
     Q_EMIT changed();
