@@ -76,12 +76,15 @@ std::map<std::string, std::string> Diary::tables() const
     }
     std::vector<exchange::ScoreRow> scores;
     std::vector<exchange::SignRow> signs;
+    std::vector<exchange::TemperatureRow> temperatures;
     for (const auto& [entry, at] : exchange::inTables(standing, course->opened->treated)) {
         for (const auto& [stream, score] : entry->scores)
             scores.push_back({"mine", course->opened->treated, at, stream.symptom, stream.side, score});
         for (const auto* answered : {&entry->present, &entry->absent})
             for (const recovery::Sign sign : *answered)
                 signs.push_back({"mine", course->opened->treated, at, sign, answered == &entry->present});
+        if (entry->temperature)
+            temperatures.push_back({"mine", course->opened->treated, at, *entry->temperature});
     }
     exchange::CsvWriter reminders;
     reminders.row({"reminder", "answer", "answered"});
@@ -98,6 +101,7 @@ std::map<std::string, std::string> Diary::tables() const
     files["versions.csv"] = std::move(versions).take();
     files["scores.csv"] = exchange::writeScores(scores);
     files["signs.csv"] = exchange::writeSigns(signs);
+    files["temperatures.csv"] = exchange::writeTemperatures(temperatures);
     files["reminders.csv"] = std::move(reminders).take();
     files["notes.csv"] = std::move(notes).take();
     files["photos.csv"] = Inside::photoTable(photos(), photoFiles());

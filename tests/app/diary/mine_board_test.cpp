@@ -41,6 +41,7 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
     DemoPatient::tell(*program, 4);
     program->amend(program->history()->entries().first().key);
     program->entry()->answer(1, 6);
+    program->entry()->writeTemperature(QStringLiteral("37.2"));
     program->entry()->writeNote(QStringLiteral("=Left side, \"tight\""));
     program->entry()->save();
     program->history()->writeNote(QStringLiteral("Is this usual?"));
@@ -50,7 +51,7 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
 
     const QDir made(folder.filePath(QStringLiteral("diary-2027-03-01")));
     REQUIRE(program->mine()->outcome().contains(QLatin1String("diary-2027-03-01")));
-    CHECK(made.entryList(QDir::Files) == QStringList{"diary.fhir.json", "diary.pdf", "entries.csv", "notes.csv", "photos.csv", "reminders.csv", "scores.csv", "signs.csv", "versions.csv"});
+    CHECK(made.entryList(QDir::Files) == QStringList{"diary.fhir.json", "diary.pdf", "entries.csv", "notes.csv", "photos.csv", "reminders.csv", "scores.csv", "signs.csv", "temperatures.csv", "versions.csv"});
     const auto scores = exchange::readScores(textOf(made.filePath(QStringLiteral("scores.csv"))).toStdString());
     REQUIRE(scores);
     CHECK(scores->size() == 10);
@@ -58,6 +59,10 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
     const auto signs = exchange::readSigns(textOf(made.filePath(QStringLiteral("signs.csv"))).toStdString());
     REQUIRE(signs);
     CHECK(signs->size() == recovery::allSigns.size());
+    const auto temperatures = exchange::readTemperatures(textOf(made.filePath(QStringLiteral("temperatures.csv"))).toStdString());
+    REQUIRE(temperatures);
+    REQUIRE(temperatures->size() == 1);
+    CHECK(temperatures->front().temperature.celsius() == 37.2);
     const QString entries = textOf(made.filePath(QStringLiteral("entries.csv")));
     CHECK(entries.count(QLatin1String("\r\n")) == 3);
     CHECK(entries.contains(QLatin1String("replaced")));
