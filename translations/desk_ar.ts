@@ -3497,6 +3497,14 @@
     <context>
         <name>ebbline::deskapp::CourseBoard</name>
         <message>
+            <source>Seen: %1</source>
+            <translation>تمت رؤيتها: %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>أُخذت: %1</translation>
+        </message>
+        <message>
             <source>Treated %1 · %2 · %3, version %4</source>
             <comment>date, threads, protocol, its version</comment>
             <translation>عولج %1 · %2 · %3، الإصدار %4</translation>

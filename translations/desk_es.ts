@@ -3389,6 +3389,14 @@
     <context>
         <name>ebbline::deskapp::CourseBoard</name>
         <message>
+            <source>Seen: %1</source>
+            <translation>Visto: %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>Asumido: %1</translation>
+        </message>
+        <message>
             <source>Treated %1 · %2 · %3, version %4</source>
             <comment>date, threads, protocol, its version</comment>
             <translation>Tratamiento: %1 · %2 · %3, versión %4</translation>

@@ -3389,6 +3389,14 @@
     <context>
         <name>ebbline::deskapp::CourseBoard</name>
         <message>
+            <source>Seen: %1</source>
+            <translation>Vu : %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>Pris en charge : %1</translation>
+        </message>
+        <message>
             <source>Treated %1 · %2 · %3, version %4</source>
             <comment>date, threads, protocol, its version</comment>
             <translation>Traité le %1 · %2 · %3, version %4</translation>

@@ -133,6 +133,7 @@ PageFrame {
                 course: root.course
                 closingBarred: root.program.roles.closing
                 call: root.program.call
+                queue: root.program.queue
                 Layout.fillWidth: true
             }
             MessagePanel {

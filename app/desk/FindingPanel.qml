@@ -10,6 +10,7 @@ ColumnLayout {
 
     required property CourseBoard course
     required property CallBoard call
+    required property QueueBoard queue
     property string closingBarred
 
     spacing: Theme.gapSmall
@@ -40,6 +41,12 @@ ColumnLayout {
             quiet: true
             onClicked: root.call.start(root.course.key)
         }
+    }
+    UndoBar {
+        text: root.queue.undoText
+        onUndone: root.queue.undo()
+        onForgotten: root.queue.forgetUndo()
+        Layout.fillWidth: true
     }
     Words {
         visible: root.course.findings.count === 0

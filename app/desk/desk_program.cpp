@@ -34,6 +34,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     connect(&m_protocolTaking, &deskapp::ProtocolTaking::arrived, this, [this] { turnTo(Page::protocolFile); });
     connect(&m_protocolTaking, &deskapp::ProtocolTaking::drafted, this, [this] { turnTo(Page::protocolEdit); });
     connect(&m_call, &deskapp::CallBoard::noted, &m_queue, &deskapp::QueueBoard::offerUndo);
+    connect(&m_course, &deskapp::CourseBoard::noted, &m_queue, &deskapp::QueueBoard::offerUndo);
     if (m_setup.bells != nullptr) {
         connect(m_setup.bells, &notifications::Bells::openAsked, this, [this] {
             if (auto* shown = window()) {

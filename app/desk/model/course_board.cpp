@@ -195,14 +195,26 @@ void CourseBoard::act(const QString& finding, records::Act what, records::Outcom
     }
 }
 
+void CourseBoard::noteOn(const std::vector<std::string>& findings, records::Act what, const QString& did)
+{
+    if (m_course.isNull() || findings.empty()) {
+        return;
+    }
+    const auto course = m_course;
+    const auto done = m_workplace.desk().actOn(course, findings, what);
+    if (m_workplace.settle(done ? Done{} : Done(fail(done.error()))) && !done->empty()) {
+        Q_EMIT noted(course, *done, did.arg(m_workplace.patientName(course)));
+    }
+}
+
 void CourseBoard::see(const QString& finding)
 {
-    act(finding, records::Act::seen);
+    noteOn({finding.toStdString()}, records::Act::seen, tr("Seen: %1"));
 }
 
 void CourseBoard::take(const QString& finding)
 {
-    act(finding, records::Act::taken);
+    noteOn({finding.toStdString()}, records::Act::taken, tr("Taken: %1"));
 }
 
 int CourseBoard::openFindings() const
@@ -222,14 +234,13 @@ QString CourseBoard::closingTitle() const
 
 void CourseBoard::takeAll()
 {
-    Done outcome;
-    const auto rows = m_findings.rows();
-    for (const auto& row : rows) {
-        if (outcome && row.value.value<FindingRow>().open) {
-            outcome = m_workplace.desk().act(m_course, row.key.toStdString(), records::Act::taken);
+    std::vector<std::string> open;
+    for (const auto& row : m_findings.rows()) {
+        if (row.value.value<FindingRow>().open) {
+            open.push_back(row.key.toStdString());
         }
     }
-    m_workplace.settle(outcome);
+    noteOn(open, records::Act::taken, tr("Taken: %1"));
 }
 
 void CourseBoard::startClosing(const QString& finding)

@@ -122,8 +122,12 @@ Q_SIGNALS:
     void draftChanged();
     void closingChanged();
     void lightedChanged();
+    /// Something was noted that can be taken back for a while; `title` says it with the patient's name.
+    void noted(const ebbline::recovery::CourseId& course, const std::vector<ebbline::journal::OperationId>& acts, const QString& title);
 
 private:
+    /// The same on some findings, all or none, with a way back. `did`: "Taken: %1".
+    void noteOn(const std::vector<std::string>& findings, records::Act what, const QString& did);
     void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
              const QString& note = {});
     void empty();

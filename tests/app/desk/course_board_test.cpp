@@ -86,6 +86,40 @@ TEST_CASE("taking all takes every open finding", "[desk][course]")
     }
 }
 
+TEST_CASE("what is taken or seen on the page of a course can be taken back there, for a while", "[desk][course][undo]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& course = *program->course();
+    auto& queue = *program->queue();
+    program->openCourse(deskapp::keyOf(clinic.course("Odile Brandt")));
+    const auto actsOf = [&] {
+        QList<QStringList> acts;
+        for (const auto& finding : valuesOf<deskapp::FindingRow>(*course.findings()))
+            acts << finding.acts;
+        return acts;
+    };
+    const auto untouched = actsOf();
+    const auto first = valuesOf<deskapp::FindingRow>(*course.findings()).first().key;
+
+    course.takeAll();
+    CHECK(queue.undoText() == QLatin1String("Taken: Odile Brandt"));
+    CHECK(actsOf() != untouched);
+    queue.undo();
+    CHECK(actsOf() == untouched);
+    CHECK(queue.undoText().isEmpty());
+
+    course.take(first);
+    CHECK(queue.undoText() == QLatin1String("Taken: Odile Brandt"));
+    queue.undo();
+    CHECK(actsOf() == untouched);
+
+    course.see(first);
+    CHECK(queue.undoText() == QLatin1String("Seen: Odile Brandt"));
+    queue.forgetUndo();
+    CHECK(actsOf() != untouched);
+}
+
 TEST_CASE("the table holds every score that the curves show", "[desk][course][charts]")
 {
     screens::DemoClinic clinic;
