@@ -7,8 +7,9 @@ import Ebbline.Controls
 import Ebbline.Diary
 import Ebbline.Theme
 
-// No layout of its own: one inside another keeps the height of a width that has passed.
-Column {
+// Placed by hand: in the foot of the first page of a window a positioner came to no height, and the number to call lay below
+// the edge. A layout inside another keeps the height of a width that has passed.
+Item {
     id: root
 
     required property WarningBoard board
@@ -22,9 +23,11 @@ Column {
     readonly property string advice: root.board.dialTried ? qsTr("If no call starts, dial this number on a phone:")
                                                           : qsTr("This device can not call. Please dial this number on a phone:")
 
-    spacing: Theme.gapSmall
+    implicitHeight: large.visible ? large.y + large.height : call.y + call.height
 
     Told {
+        id: above
+
         visible: root.undialled && root.brief
         text: root.advice
         strong: false
@@ -32,6 +35,9 @@ Column {
         Accessible.name: root.advice + " " + root.number
     }
     ActButton {
+        id: call
+
+        y: above.visible ? above.height + Theme.gapSmall : 0
         text: qsTr("%1: %2").arg(root.line.title).arg(root.number)
         hint: qsTr("Calls this number")
         primary: root.primary
@@ -40,6 +46,9 @@ Column {
         width: root.width
     }
     Told {
+        id: below
+
+        y: call.y + call.height + Theme.gapSmall
         visible: root.undialled && !root.brief
         text: root.advice
         strong: false
@@ -47,6 +56,9 @@ Column {
         Accessible.name: root.advice + " " + root.number
     }
     Words {
+        id: large
+
+        y: below.y + below.height + Theme.gapSmall
         visible: root.undialled && !root.brief
         text: root.number
         strong: true

@@ -10,7 +10,7 @@ add_executable(desk_shots desk_shots.cpp desk_pages.h)
 target_link_libraries(desk_shots PRIVATE demo_clinic screen_check)
 project_warnings(desk_shots)
 
-add_executable(desk_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp desk_screens_test.cpp desk_pages.h)
+add_executable(desk_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp desk_screens_test.cpp desk_first_page_test.cpp desk_pages.h)
 target_link_libraries(desk_screens_test PRIVATE demo_clinic screen_check Catch2::Catch2)
 project_warnings(desk_screens_test)
 ebbline_precompiled(desk_screens_test qt_tests)

@@ -10,7 +10,7 @@ add_executable(diary_shots diary_shots.cpp diary_pages.h)
 target_link_libraries(diary_shots PRIVATE demo_patient screen_check)
 project_warnings(diary_shots)
 
-add_executable(diary_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp diary_screens_test.cpp diary_pages.h)
+add_executable(diary_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp diary_screens_test.cpp first_page_test.cpp diary_pages.h)
 target_link_libraries(diary_screens_test PRIVATE demo_patient screen_check Catch2::Catch2)
 project_warnings(diary_screens_test)
 ebbline_precompiled(diary_screens_test qt_tests)
