@@ -1,4 +1,4 @@
-// The day: what is usual, what to do now, how it runs, what comes next. One act: write it down.
+// The day: what is usual, what to do now, what comes next, how it runs. One act: write it down.
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -96,6 +96,19 @@ PageBody {
         }
     }
     Heading {
+        visible: root.board.next.length > 0
+        text: qsTr("Next")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.board.next
+
+        PlanLine {
+            Layout.fillWidth: true
+        }
+    }
+    Heading {
         text: qsTr("Your course")
         level: 2
         Layout.fillWidth: true
@@ -130,19 +143,6 @@ PageBody {
         strong: true
         Layout.fillWidth: true
         Layout.topMargin: -Theme.gapSmall
-    }
-    Heading {
-        visible: root.board.next.length > 0
-        text: qsTr("Next")
-        level: 2
-        Layout.fillWidth: true
-    }
-    Repeater {
-        model: root.board.next
-
-        PlanLine {
-            Layout.fillWidth: true
-        }
     }
     Heading {
         visible: root.board.rules.length > 0

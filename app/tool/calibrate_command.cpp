@@ -4,7 +4,9 @@
 #include "app/tool/file_guard.h"
 #include "app/tool/progress_bar.h"
 #include "app/tool/subcommand.h"
+#include "app/tool/table_notes.h"
 
+#include "core/bands/eligibility.h"
 #include "core/clock/iso8601.h"
 #include "core/exchange/protocol_file.h"
 #include "core/rehearsal/calibrate.h"
@@ -57,11 +59,13 @@ nlohmann::ordered_json limitsJson(double rate, int courses)
     return {{"low", limits.low}, {"high", limits.high}};
 }
 
-void print(const rehearsal::Calibration& done, const Options& options)
+/// `halfWritten`: uncomplicated courses that were left out.
+void print(const rehearsal::Calibration& done, int halfWritten, const Options& options)
 {
     const int courses = done.plainCourses;
     if (options.json) {
         nlohmann::ordered_json json{{"uncomplicatedCourses", done.plainCourses},
+                                    {"leftOutHalfWritten", halfWritten},
                                     {"budgetPer100", options.budget},
                                     {"heldOutPer100", 100 * done.heldOutRate},
                                     {"heldOutLimits", limitsJson(done.heldOutRate, courses)},
@@ -83,6 +87,8 @@ void print(const rehearsal::Calibration& done, const Options& options)
         return;
     }
     std::printf("%d uncomplicated courses, budget %g per 100\n", done.plainCourses, options.budget);
+    if (halfWritten > 0)
+        std::printf("%d more are left out: scores of fewer than %d of the 22 days\n", halfWritten, bands::fewestObservedDays);
     std::printf("alerting courses per 100: %s outside the resamples, %s among those fitted, %s by rules in points alone\n",
                 rateText(done.heldOutRate, courses).c_str(), rateText(done.fittedRate, courses).c_str(), rateText(done.ruleRate, courses).c_str());
     for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
@@ -117,9 +123,11 @@ int calibrate(const Options& options)
     const auto truth = scores ? rowsOf<exchange::TruthRow>(options.truth, exchange::readTruth, std::cerr) : std::nullopt;
     if (!truth)
         return badInput;
-    const auto courses = knownCourses(*scores, *truth);
+    auto courses = knownCourses(*scores, *truth);
     if (!courses)
         return complain(courses.error().detail);
+    noteMoments("calibrate", *scores, clock::SystemClock().now(), true, std::cerr);
+    const int halfWritten = leaveHalfWrittenOut(*courses);
     triggers::Protocol start = triggers::defaultProtocol();
     if (!options.start.empty()) {
         const auto text = readFile(options.start);
@@ -142,7 +150,7 @@ int calibrate(const Options& options)
         std::cerr << "ebbline calibrate: " << options.out << ": " << written.error().detail << "\n";
         return failed;
     }
-    print(*done, options);
+    print(*done, halfWritten, options);
     return fine;
 }
 
@@ -153,7 +161,9 @@ void addCalibrate(CLI::App& app, std::function<int()>& run)
     const auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("calibrate", "Learn band and thresholds to a budget of false alerts");
     command->footer("The budget counts uncomplicated courses (kind plain) with at least one alert, per 100, over all\n"
-                    "triggers together. Whole courses are resampled; the same seed and --at give the same bytes. Limits: Wilson, 95 %.\n"
+                    "triggers together. Uncomplicated courses with scores of fewer than 11\n"
+                    "of the 22 days are left out, and what was written after day 21. A band is learned from the seed band, never\n"
+                    "from that of --start. Whole courses are resampled; the same seed and --at give the same bytes. Limits: Wilson, 95 %.\n"
                     "A clinic takes the file in at its desk (Protocols, Take from a file), where it becomes a draft.\n"
                     "docs/statistics/calibration.md, docs/formats/protocol.md.\n"
                     "Example: ebbline calibrate --scores s.csv --truth t.csv --budget 10 --out-protocol p.json");
@@ -164,7 +174,7 @@ void addCalibrate(CLI::App& app, std::function<int()>& run)
         ->capture_default_str();
     command->add_option("--seed", options->seed, "Seed of the resampling")->capture_default_str();
     command->add_option("--resamples", options->resamples, "How many")->check(CLI::Range(10, 1000))->capture_default_str();
-    command->add_option("--start", options->start, "Protocol to start from (JSON); without it the default one");
+    command->add_option("--start", options->start, "Protocol that gives care plan, guards and first thresholds (JSON); without it the default one");
     command->add_flag("--thresholds-only", options->thresholdsOnly, "Keep the band of the protocol it starts from");
     command->add_option("--at", options->at, "The moment that the file says it was made at (ISO 8601 with offset); without it now");
     command->add_option("--out-protocol", options->out, "Where the protocol goes (JSON)")->required();

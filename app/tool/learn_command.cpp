@@ -4,6 +4,7 @@
 #include "app/tool/learn_courses.h"
 #include "app/tool/learn_report.h"
 #include "app/tool/subcommand.h"
+#include "app/tool/table_notes.h"
 
 #include <algorithm>
 #include <iostream>
@@ -51,6 +52,7 @@ int learn(const Options& options)
             return badInput;
         risks = std::move(*read);
     }
+    noteMoments("learn", *scores, clock::SystemClock().now(), false, std::cerr);
     const auto courses = pastCourses(*scores, *truth, placements, risks);
     if (!courses)
         return complain(courses.error().detail);

@@ -115,8 +115,10 @@ Json watchJson(const LearnReport& report)
     json["sum"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().sum);
     json["expectedMinusObserved"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().expectedMinusObserved);
     const bool oneRisk = !watch.points.empty() && !report.risks;
-    json["falseSignal"] = oneRisk ? Json(watch.falseSignal) : Json(nullptr);
-    json["found"] = oneRisk ? Json(watch.found) : Json(nullptr);
+    const bool canSignal = !watch.points.empty() && (report.risks ? report.risks->found.second : watch.found) > 0;
+    json["canSignal"] = canSignal;
+    json["falseSignal"] = oneRisk && canSignal ? Json(watch.falseSignal) : Json(nullptr);
+    json["found"] = oneRisk && canSignal ? Json(watch.found) : Json(nullptr);
     json["ownRisks"] = watch.ownRisks;
     if (const auto& risks = report.risks) {
         json["lowestRisk"] = risks->lowest;

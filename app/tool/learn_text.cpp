@@ -96,6 +96,19 @@ void printResolution(const std::vector<Resolution>& resolutions, std::ostream& o
     }
 }
 
+/// How often the chart signals by chance, and how often if there is something.
+void printChance(const LearnReport& report, std::ostream& out)
+{
+    if (const auto& risks = report.risks)
+        out << "  with all at the lowest or all at the highest of these risks: by chance alone at least one signal in "
+            << ofHundred(risks->falseSignal.first) << " to " << ofHundred(risks->falseSignal.second) << " such series; in "
+            << ofHundred(risks->found.first) << " to " << ofHundred(risks->found.second);
+    else
+        out << "  by chance alone at least one signal in " << ofHundred(report.watch.falseSignal) << " such series; in "
+            << ofHundred(report.watch.found);
+    out << formatted(" if the odds are %g times as large\n", report.design.oddsRatio);
+}
+
 void printWatch(const LearnReport& report, std::ostream& out)
 {
     const PracticeWatch& watch = report.watch;
@@ -117,14 +130,10 @@ void printWatch(const LearnReport& report, std::ostream& out)
         if (point.signal)
             out << "  signal at " << point.course << ", treated " << clock::toIso8601(point.treated)
                 << formatted(", sum %.2f\n", point.sum);
-    if (const auto& risks = report.risks)
-        out << "  with all at the lowest or all at the highest of these risks: by chance alone at least one signal in "
-            << ofHundred(risks->falseSignal.first) << " to " << ofHundred(risks->falseSignal.second) << " such series; in "
-            << ofHundred(risks->found.first) << " to " << ofHundred(risks->found.second);
+    if ((report.risks ? report.risks->found.second : watch.found) <= 0)
+        out << "  so few courses can not bring this sum to a signal, whatever became of them: that there is none says nothing\n";
     else
-        out << "  by chance alone at least one signal in " << ofHundred(watch.falseSignal) << " such series; in "
-            << ofHundred(watch.found);
-    out << formatted(" if the odds are %g times as large\n", report.design.oddsRatio);
+        printChance(report, out);
     if (!watch.settled)
         out << formatted("  not settled: %ld courses have no known outcome, some of them before the last one shown\n", watch.unknown);
 }

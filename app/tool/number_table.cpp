@@ -99,7 +99,9 @@ std::vector<std::optional<double>> NumberTable::numbers(const std::string& colum
         std::optional<double> value;
         if (!(isMissing(cell) && range.mayBeMissing)) {
             value = numberIn(cell);
-            if (!value || !within(*value, range) || !within(*value, anyNumber))
+            if (value && !within(*value, anyNumber))
+                fault(row, column, "want a number of at most 1e12 in size, found " + exchange::quotedCell(cell));
+            else if (!value || !within(*value, range))
                 fault(row, column, "want " + std::string(range.wanted) + ", found " + exchange::quotedCell(cell));
         }
         values.push_back(value);

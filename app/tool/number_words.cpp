@@ -30,8 +30,11 @@ std::string percent(double share)
     // So many digits that neither 0 % nor 100 % stands for what is close to it.
     const double nearest = 100 * std::min(share, 1 - share);
     const int more = nearest > 0 ? static_cast<int>(std::max(0.0, -std::floor(std::log10(nearest)))) : 0;
+    constexpr int mostDigits = 14;  // of what a double can tell from 0 % or 100 %
+    if (1 + more > mostDigits)
+        return share < 0.5 ? "below 0.00000000000001 %" : "above 99.9999999999999 %";
     char text[64];
-    std::snprintf(text, sizeof text, "%.*f", std::min(1 + more, 15), 100 * share);
+    std::snprintf(text, sizeof text, "%.*f", 1 + more, 100 * share);
     return std::string(text) + " %";
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/tool/course_tables.h"
 #include "app/tool/subcommand.h"
+#include "app/tool/table_notes.h"
 
 #include "core/clock/iso8601.h"
 #include "core/exchange/protocol_file.h"
@@ -260,6 +261,7 @@ int rehearse(const Options& options)
     if (!after)
         return badInput;
     const auto courses = knownCourses(*scores, *truth);
+    noteMoments("rehearse", *scores, clock::SystemClock().now(), true, std::cerr);
     const auto done = courses ? rehearsal::rehearse(*courses, *before, *after) : fail(courses.error());
     if (!done) {
         std::cerr << "ebbline rehearse: " << done.error().detail << "\n";

@@ -161,7 +161,9 @@ void addCountMethods(CLI::App& stats, std::function<int()>& run)
     const auto shares = std::make_shared<TwoShares>();
     auto* command = addMethod(stats, run, "newcombe", "Difference of two shares with its interval", shares, newcombe);
     command->footer("Example: ebbline stats newcombe 56 70 48 80\n"
-                    "  56 of 70 against 48 of 80: difference 20.0 points, 5.2 to 33.4 (confidence 95.0 %)");
+                    "  56 of 70 against 48 of 80: difference 20.0 points, 5.2 to 33.4 (confidence 95.0 %)\n"
+                    "  the first share is the lower one with probability 0.37 %\n"
+                    "  a comparison, not proof, unless chance decided who was treated how");
     command->add_option("A", shares->first.events, "How often in the first group")->required();
     command->add_option("N", shares->first.total, "Of how many")->required();
     command->add_option("B", shares->second.events, "How often in the second group")->required();

@@ -32,9 +32,14 @@ void addFalseSignals(Answer& answer, const statistics::RiskCusumDesign& design, 
     const auto [low, high] = std::minmax(*least, *most);
     setProbability(answer.json, "falseSignalLeast", low);
     setProbability(answer.json, "falseSignalMost", high);
+    if (high <= 0) {
+        answer.text += "so few patients can not bring this chart to a signal, whatever becomes of them: that there is none says nothing\n";
+        return;
+    }
+    constexpr double smallest = 1e-9;
     answer.text += "with all at the lowest or all at the highest of these risks, and nothing changed, such a chart signals "
                    "in "
-                   + percent(low) + " to " + percent(high) + " of runs\n";
+                   + integrated(low, smallest) + " to " + integrated(high, smallest) + " of runs\n";
 }
 
 Answered racusum(const RiskOptions& options)
@@ -110,7 +115,8 @@ void addRiskChart(CLI::App& stats, std::function<int()>& run)
                     "  2  0.0200  no  0.0000  0.0200\n"
                     "  3  0.0500  no  0.0000  0.0700\n"
                     "  4  0.1000  yes  0.5978  -0.8300\n"
-                    "  1 events in 3 patients, 0.17 expected; no signal");
+                    "  1 events in 3 patients, 0.17 expected; no signal\n"
+                    "  so few patients can not bring this chart to a signal, whatever becomes of them: that there is none says nothing");
     command->add_option("FILE", options->file, "Table (CSV)")->required();
     command->add_option("--risk", options->risk, "Its column of risks known beforehand")->capture_default_str();
     command->add_option("--event", options->event, "Its column of outcomes, yes or no")->capture_default_str();

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <iterator>
-#include <set>
 
 namespace ebbline::desk {
 
@@ -26,11 +25,7 @@ bands::CourseFacts factsOf(const journal::CourseState& course, const triggers::C
     facts.treated = std::any_of(course.acts.begin(), course.acts.end(), [](const records::FindingActed& act) {
         return act.outcome == records::Outcome::treatedInClinic || act.outcome == records::Outcome::sentToUrgentCare;
     });
-    std::set<int> days;
-    for (const triggers::Observation& observation : input.observations)
-        if (!observation.scores.empty())
-            days.insert(std::max(0, clock::dayOfRecovery(input.treated, observation.at)));
-    facts.observedDays = static_cast<int>(std::distance(days.begin(), days.lower_bound(bands::courseDays)));
+    facts.observedDays = rehearsal::observedDays(input);
     return facts;
 }
 

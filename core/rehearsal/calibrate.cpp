@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <deque>
 #include <utility>
 
 namespace ebbline::rehearsal {
@@ -35,8 +36,10 @@ struct LearnedBand {
     bands::Coverage coverage;
 };
 
-Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start)
+/// Always from the seed: courses that taught the band a protocol has would count twice, and check what they taught.
+Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain)
 {
+    const bands::Band& seed = bands::seedBand();
     std::vector<bands::Taught> taught;
     std::vector<bands::TaughtCourse> courses;
     std::vector<const triggers::CourseInput*> inputs;
@@ -47,20 +50,35 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
         inputs.push_back(&course->input);
         last = std::max(last, course->input.treated.day());
     }
-    const auto coverage = bands::crossValidate(taught, start.band);
+    const auto coverage = bands::crossValidate(taught, seed);
     if (!coverage)
         return fail(coverage.error());
     bands::Provenance provenance;
     provenance.learnedOn = clock::toIso8601(last);
-    provenance.hash = bands::groundsHash(taught, start.band);
+    provenance.hash = bands::groundsHash(taught, seed);
     provenance.version = "calibrated-" + provenance.learnedOn + "-" + provenance.hash.substr(0, shownDigits);
-    const auto band = bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
+    const auto band = bands::learnBand(courses, seed, provenance, sidesMovement(inputs, seed));
     if (!band)
         return fail(band.error());
     auto whole = withSums(*band, inputs);
     if (!whole)
         return fail(whole.error());
     return LearnedBand{*whole, *coverage};
+}
+
+/// Whether anything was written after the evening of day 21.
+bool goesOn(const triggers::CourseInput& course)
+{
+    const clock::Instant end = endOf(course).at;
+    return std::any_of(course.observations.begin(), course.observations.end(), [&](const auto& one) { return one.at.at > end; });
+}
+
+/// The course as it stood that evening.
+KnownCourse shortened(KnownCourse course)
+{
+    const clock::Instant end = endOf(course.input).at;
+    std::erase_if(course.input.observations, [&](const triggers::Observation& one) { return one.at.at > end; });
+    return course;
 }
 
 /// What comes of a cohort's own limits: with few courses they are drawn towards the thresholds it
@@ -106,10 +124,15 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     for (const double share : settings.shares.value_or(usualShares))
         if (!std::isfinite(share) || share < 0)
             return fail(Reason::outOfRange, "shares: want 0 or more");
+    std::deque<KnownCourse> cut;  // of long courses, where their addresses stay
     std::vector<const KnownCourse*> plain;
-    for (const KnownCourse& course : courses)
-        if (course.truth.isPlain() && !course.input.observations.empty())
-            plain.push_back(&course);
+    for (const KnownCourse& course : courses) {
+        if (!course.truth.isPlain())
+            continue;
+        const KnownCourse& within = goesOn(course.input) ? cut.emplace_back(shortened(course)) : course;
+        if (!within.input.observations.empty())
+            plain.push_back(&within);
+    }
     if (plain.size() < static_cast<std::size_t>(fewestToCalibrate))
         return fail(Reason::notEnough, "uncomplicated courses with entries: want at least "
                                            + std::to_string(fewestToCalibrate) + ", have "
@@ -123,7 +146,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     };
     progress(0);
     if (settings.learnBand) {
-        Result<LearnedBand> band = learned(plain, start);
+        Result<LearnedBand> band = learned(plain);
         if (!band)
             return fail(band.error());
         result.coverage = band->coverage;

@@ -63,7 +63,9 @@ struct Calibration {
 inline constexpr int fewestToCalibrate = 20;     ///< uncomplicated courses
 inline constexpr int enoughForThresholds = 300;  ///< below: thresholds are drawn towards the start's
 
-/// Uses the uncomplicated courses only. `start` gives care plan, guards and the seed band. A learned band
+/// Uses the uncomplicated courses only, and of them what was written up to the evening of day 21 (endOf()). `start` gives care
+/// plan and guards, and the band that holds if none is learned or the learned one fails its check. A band is learned from
+/// bands::seedBand() whatever band `start` has: one that these courses taught already would count them twice. A learned band
 /// is called "calibrated-", the last day of a treatment and eight digits of the hash of what stands
 /// behind it (bands::groundsHash; a course's id is taken from its name), and is used only if it holds on
 /// courses that it has not seen (bands::objection).

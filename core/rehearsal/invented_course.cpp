@@ -162,7 +162,7 @@ clock::Moment endOf(const triggers::CourseInput& input)
     const auto evening = std::chrono::minutes(23 * 60 + 59 - input.treated.minuteOfDay());
     end.at += std::chrono::days(inventedDays - 1) + evening;
     for (const triggers::Observation& observation : input.observations)
-        if (observation.at.at > end.at)
+        if (observation.at.at > end.at && clock::dayOfRecovery(input.treated, observation.at) < inventedDays)
             end = observation.at;
     return end;
 }

@@ -101,7 +101,8 @@ inline constexpr int inventedDays = 22;  ///< day 0 to day 21
 /// The same (invention, kind, number) is the same course on every machine, whatever else was drawn.
 KnownCourse invent(const Invention& invention, Kind kind, int number);
 
-/// The evening of day 21, when the course ends and is judged for the last time.
+/// The evening of day 21, when the course ends and is judged for the last time. Later by the hours that an entry of that day was
+/// written in a zone further west. What was written on a later day is beyond it, however far ahead its clock was.
 clock::Moment endOf(const triggers::CourseInput& input);
 
 }  // namespace ebbline::rehearsal

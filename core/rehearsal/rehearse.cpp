@@ -66,13 +66,16 @@ std::optional<triggers::Finding> notRaisedBy(const std::vector<triggers::Finding
     return first;
 }
 
-/// All findings of a course up to its last evening. Of one that fell silent it is known that nobody came: it is judged on
-/// until the visit that was missed has been told.
+/// All findings of a course up to its last evening, and for three days after the onset of a complication that began later. Of
+/// one that fell silent it is known that nobody came: it is judged on until the visit that was missed has been told.
 std::vector<triggers::Finding> findingsOf(const KnownCourse& course, const triggers::Protocol& protocol, bool fellSilent)
 {
     clock::Moment end = endOf(course.input);
-    if (!fellSilent)
+    if (!fellSilent) {
+        if (course.truth.onset && course.truth.onset->at > end.at)
+            end.at = course.truth.onset->at + std::chrono::hours(static_cast<int>(threeDaysHours));
         return triggers::judge(course.input, protocol, end);
+    }
     const triggers::Thresholds& limits = protocol.thresholds;
     clock::Moment told = course.input.treated;
     told.at += std::chrono::days(protocol.carePlan.followUpDay + 1 + std::max(limits.silentDays, limits.silentDaysWhenHigh));

@@ -1,11 +1,13 @@
 #include "core/rehearsal/taught.h"
 
+#include "core/bands/eligibility.h"
 #include "core/bytes/reader.h"
 #include "core/crypto/crypto.h"
 #include "core/triggers/course_watch.h"
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace ebbline::rehearsal {
 
@@ -54,6 +56,15 @@ bytes::Array<32> toldBy(const triggers::CourseInput& course)
 bands::Taught taughtAs(const recovery::CourseId& name, const triggers::CourseInput& course)
 {
     return {name, taughtBy(course), toldBy(course)};
+}
+
+int observedDays(const triggers::CourseInput& course)
+{
+    std::set<int> days;
+    for (const triggers::Observation& observation : course.observations)
+        if (!observation.scores.empty())
+            days.insert(std::max(0, clock::dayOfRecovery(course.treated, observation.at)));
+    return static_cast<int>(std::distance(days.begin(), days.lower_bound(bands::courseDays)));
 }
 
 bands::TaughtCourse taughtBy(const triggers::CourseInput& course)

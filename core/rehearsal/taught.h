@@ -14,6 +14,9 @@ namespace ebbline::rehearsal {
 /// day 0.
 bands::TaughtCourse taughtBy(const triggers::CourseInput& course);
 
+/// Days 0 to 21 that have a score: from bands::fewestObservedDays on a course is written fully enough to teach.
+int observedDays(const triggers::CourseInput& course);
+
 /// A course as it teaches, under a name.
 bands::Taught taughtAs(const recovery::CourseId& name, const triggers::CourseInput& course);
 

@@ -51,6 +51,39 @@ int alerting(const std::vector<KnownCourse>& courses, const triggers::Protocol& 
 
 }  // namespace
 
+TEST_CASE("a course ends on the evening of day 21, whatever was written after it and however far ahead its clock was", "[rehearsal][calibrate]")
+{
+    auto courses = plainCourses(60, 31);
+    const Calibration usual = calibrated(courses, 20);
+    for (KnownCourse& course : courses)
+        for (const int day : {22, 25, 40, 26'000}) {
+            triggers::Observation late{course.input.treated, {}};
+            late.at.at += std::chrono::days(day);
+            late.scores.insert_or_assign({recovery::Symptom::pain, recovery::Side::left}, recovery::Score::of(9).value());
+            const auto end = endOf(course.input).at;
+            course.input.observations.push_back(late);
+            CHECK(endOf(course.input).at == end);
+        }
+    const Calibration after = calibrated(courses, 20);
+    CHECK(after.protocol.thresholds == usual.protocol.thresholds);
+    CHECK(after.protocol.band.table() == usual.protocol.band.table());
+    CHECK(after.fittedRate == usual.fittedRate);
+}
+
+TEST_CASE("a band is learned from the seed, whatever these courses had taught the protocol before", "[rehearsal][calibrate]")
+{
+    const auto courses = plainCourses(400, 31);
+    const Calibration first = calibrated(courses, 20);
+    REQUIRE(first.bandObjection.empty());
+    CalibrationSettings settings;
+    settings.budget = 20;
+    settings.resamples = 20;
+    const auto again = calibrate(courses, first.protocol, settings);
+    REQUIRE(again);
+    CHECK(again->protocol.band.provenance().version == first.protocol.band.provenance().version);
+    CHECK(again->protocol.band.table() == first.protocol.band.table());
+}
+
 TEST_CASE("fresh courses alert about as often as the budget says", "[rehearsal][calibrate]")
 {
     const Calibration done = calibrated(plainCourses(800, 31), 10);
@@ -86,6 +119,7 @@ TEST_CASE("what calibration counts is what the judge raises", "[rehearsal][calib
     CHECK(alerting(courses, done.protocol) == static_cast<int>(done.fittedRate * 300 + 0.5));
 }
 
+// Divided anew, a smaller budget may give one statistic a larger part than it had: then only the whole is bound, as below.
 TEST_CASE("a smaller budget never lowers a threshold while it is divided the same way", "[rehearsal][calibrate]")
 {
     const auto courses = plainCourses(400, 34);

@@ -50,6 +50,33 @@ const std::vector<int> ordinary{3, 3, 2, 2, 1, 1, 0, 0};
 
 }  // namespace
 
+TEST_CASE("what is written after day 21 flags nobody, and a complication that began late is followed for three days", "[rehearsal]")
+{
+    KnownCourse plain = invent({Model::decay, Rhythm::daily, 5}, Kind::plain, 0);
+    const auto before = verdictOn(plain, triggers::defaultProtocol());
+    const auto tell = [&](KnownCourse& course, int day, int hour, int points) {
+        triggers::Observation entry{course.input.treated, {}};
+        entry.at.at += std::chrono::days(day) + std::chrono::hours(hour);
+        for (const auto symptom : {recovery::Symptom::pain, recovery::Symptom::swelling})
+            entry.scores.insert_or_assign({symptom, recovery::Side::left}, recovery::Score::of(points).value());
+        course.input.observations.push_back(entry);
+    };
+    KnownCourse late = plain;
+    tell(late, 25, 0, 9);
+    CHECK(verdictOn(late, triggers::defaultProtocol()).raised == before.raised);
+
+    late.truth.kind = "infection";
+    late.truth.onset = plain.input.treated;
+    late.truth.onset->at += std::chrono::days(24);
+    late.truth.side = recovery::Side::left;
+    const auto found = verdictOn(late, triggers::defaultProtocol());
+    REQUIRE(found.sinceOnset);
+    CHECK(found.delayHours == 24);
+    // What came more than three days after the onset is no longer looked at.
+    late.truth.onset->at -= std::chrono::days(2) + std::chrono::hours(12);
+    CHECK_FALSE(verdictOn(late, triggers::defaultProtocol()).sinceOnset);
+}
+
 TEST_CASE("an alert after the onset counts with its delay", "[rehearsal]")
 {
     const CourseVerdict verdict = verdictOn(course(rebound, "infection", 4), triggers::defaultProtocol());

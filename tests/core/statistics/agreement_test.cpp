@@ -49,6 +49,9 @@ TEST_CASE("two peak flow meters agree as published", "[statistics][published]")
     CHECK_THAT(agreement->deviation, WithinAbs(38.7651298736, 0.5e-10));
     CHECK_THAT(agreement->limits.low, WithinAbs(-78.0959054671, 1e-9));
     CHECK_THAT(agreement->limits.high, WithinAbs(73.8606113495, 1e-9));
+    // With the quantile cut to nine decimals.
+    CHECK_THAT(agreement->bias - 1.959963985 * agreement->deviation, WithinAbs(-78.0959054849, 1e-9));
+    CHECK_THAT(agreement->bias + 1.959963985 * agreement->deviation, WithinAbs(73.8606113673, 1e-9));
     // The paper takes 2 deviations and rounded figures: -79.7 and 75.5.
     CHECK_THAT(agreement->bias - 2 * agreement->deviation, WithinAbs(-79.6479, 0.00005));
     CHECK_THAT(agreement->bias + 2 * agreement->deviation, WithinAbs(75.4127, 0.0001));

@@ -21,8 +21,12 @@ TEST_CASE("CUSUM follows the NIST example and signals at group 14", "[statistics
                               0.0,    0.0,  3.0075, 4.94,  7.4475,  10.63,  11.9875, 14.445, 16.0025, 19.035};
     constexpr std::array low{0.0, 0.0075, 0.0, 0.3325, 0.0, 0.0, 0.5575, 0.715, 0.1725, 0.255,
                              0.3125, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0};
+    // The plain sum of the differences, printed beside: of what is charted, not of the chart.
+    constexpr std::array sums{-0.075, -0.4,   -0.675, -1.325, -0.975, -0.75, -1.625, -2.1,  -1.875, -2.275,
+                              -2.65,  -2.5, 0.825,  3.075,  5.9,    9.4,   11.075, 13.85, 15.725, 19.075};
     auto cusum = Cusum::create({.target = 325, .slack = 0.3175, .decision = 4.1959});
     REQUIRE(cusum);
+    double sum = 0;
 
     int firstSignal = 0;
     for (std::size_t i = 0; i < x.size(); ++i) {
@@ -31,6 +35,8 @@ TEST_CASE("CUSUM follows the NIST example and signals at group 14", "[statistics
         REQUIRE(signal);
         if (*signal && firstSignal == 0)
             firstSignal = static_cast<int>(i) + 1;
+        sum += x[i] - 325;
+        CHECK_THAT(sum, WithinAbs(sums[i], 1e-9));
         CHECK_THAT(cusum->high(), WithinAbs(high[i], 1e-9));
         CHECK_THAT(cusum->low(), WithinAbs(low[i], 1e-9));
     }

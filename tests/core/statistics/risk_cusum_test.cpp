@@ -51,7 +51,7 @@ TEST_CASE("a survivor with a score of 19 moves the two charts as printed", "[sta
     REQUIRE(worse->observe(logistic(-3.67 + .077 * 19), false));
     REQUIRE(better->observe(logistic(-3.67 + .077 * 19), false));
     CHECK(worse->sum() == 0);
-    CHECK_THAT(better->sum(), WithinAbs(0.05083, 0.000005));
+    CHECK_THAT(better->sum(), WithinAbs(0.0508321616, 0.5e-10));  // printed as 0.05083; to ten digits by R 4.2.2
 }
 
 TEST_CASE("ten patients run through sum and difference", "[statistics]")

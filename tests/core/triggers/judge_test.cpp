@@ -287,6 +287,8 @@ TEST_CASE("what was found at a moment does not depend on anything later", "[trig
     }));
 }
 
+// After the last entry. Leaving out a day between two entries can raise an alert: what is not told can not count against it, as
+// where the day that was lower, or alike on both sides, is the one that is missing.
 TEST_CASE("a day without an entry raises nothing but silence", "[triggers][property]")
 {
     CHECK(rc::check("missing is not zero", [] {
