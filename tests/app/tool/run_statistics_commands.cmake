@@ -68,6 +68,12 @@ if(NOT err MATCHES "1 rows lie more than a day ahead" OR NOT err MATCHES "1 rows
     message(FATAL_ERROR "calibrate does not say: ${err}")
 endif()
 same(p1.json late.json)
+# Whoever looks sees how far it is; a file or a pipe does not.
+execute_process(COMMAND script -qec "${EBBLINE} calibrate --scores s1.csv --truth t1.csv --budget 20 --resamples 10 --out-protocol bar.json" /dev/null
+    WORKING_DIRECTORY ${WORK} INPUT_FILE /dev/null RESULT_VARIABLE code OUTPUT_VARIABLE drawn)
+if(NOT code EQUAL 0 OR NOT drawn MATCHES "calibrating \\[=+ *\\] [0-9]+ %" OR err MATCHES "calibrating \\[")
+    message(FATAL_ERROR "calibrate: no progress on a terminal, or some in a pipe: ${code} ${drawn} ${err}")
+endif()
 ebbline(0 calibrate --scores s1.csv --truth t1.csv --budget 20 --resamples 10 --out-protocol without.json --json)
 string(JSON without GET "${out}" leftOutHalfWritten)
 string(JSON courses GET "${out}" uncomplicatedCourses)

@@ -84,6 +84,23 @@ TEST_CASE("a band is learned from the seed, whatever these courses had taught th
     CHECK(again->protocol.band.table() == first.protocol.band.table());
 }
 
+TEST_CASE("a calibration tells how far it is, from nothing to all, never backwards", "[rehearsal][calibrate]")
+{
+    std::vector<int> told;
+    CalibrationSettings settings;
+    settings.resamples = 10;
+    settings.budget = 20;
+    settings.progress = [&told](int done, int of) {
+        CHECK(of == 100);
+        told.push_back(done);
+    };
+    REQUIRE(calibrate(plainCourses(300, 31), triggers::defaultProtocol(), settings));
+    CHECK(told.size() > 20);
+    CHECK(told.front() == 0);
+    CHECK(told.back() == 100);
+    CHECK(std::is_sorted(told.begin(), told.end()));
+}
+
 TEST_CASE("fresh courses alert about as often as the budget says", "[rehearsal][calibrate]")
 {
     const Calibration done = calibrated(plainCourses(800, 31), 10);
