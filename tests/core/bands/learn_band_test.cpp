@@ -102,7 +102,7 @@ TEST_CASE("a single patient gives a band, and it is nearly the seed", "[bands][l
     CHECK(band.movements().score == seedBand().movements().score);
 }
 
-TEST_CASE("learned distributions stay distributions and centiles never cross", "[bands][learning][property]")
+TEST_CASE("learned distributions stay distributions, centiles never cross and z grows with the score", "[bands][learning][property]")
 {
     CHECK(rc::check("sound", [] {
         std::vector<TaughtCourse> courses(static_cast<std::size_t>(*rc::gen::inRange(1, 40)));
@@ -116,6 +116,8 @@ TEST_CASE("learned distributions stay distributions and centiles never cross", "
             for (int day = 0; day <= lastDay; ++day) {
                 RC_ASSERT(band->outer(symptom, day).low <= band->inner(symptom, day).low);
                 RC_ASSERT(band->inner(symptom, day).high <= band->outer(symptom, day).high);
+                for (int score = 0; score < 10; ++score)
+                    RC_ASSERT(band->z(symptom, day, score) <= band->z(symptom, day, score + 1));
             }
     }));
 }
