@@ -70,11 +70,16 @@ void Album::phone(app::DiaryProgram& program, const QString& name, const QString
     if (!program.window())
         program.show(phoneSize);
     settle();
-    if (!from.isEmpty() && !scrollTo(program.window(), from))
-        m_failed << QStringLiteral("phone-%1 (its page does not say \"%2\")").arg(name, from);
-    settle();
+    if (!from.isEmpty()) {
+        if (!scrollTo(program.window(), from)) {
+            m_failed << QStringLiteral("phone-%1 (its page does not say \"%2\")").arg(name, from);
+            return;
+        }
+        settle();
+    }
     take(program, QStringLiteral("phone-") + name, m_phoneStates);
-    scrollToTop(program.window());
+    if (!from.isEmpty())
+        scrollToTop(program.window());
 }
 
 void Album::desk(app::DeskProgram& program, const QString& name)

@@ -95,7 +95,10 @@ QStringList statesShown(app::DeskProgram& program)
         const deskapp::TreatmentEditor& editor = *program.treatment();
         add(shown, page, "patient", editor.step() == 0);
         add(shown, page, "threads", editor.step() == 1 && !editor.tracks().isEmpty() && !editor.lot().isEmpty());
-        add(shown, page, "anaesthetic", editor.step() == 2 && isInSight(program.window(), editor.doseGiven()) && isInSight(program.window(), editor.doseMaximum()));
+        // Without a weight there is no share of a maximum.
+        add(shown, page, "anaesthetic",
+            editor.step() == 2 && isInSight(program.window(), editor.doseGiven()) && isInSight(program.window(), editor.doseShare())
+                && isInSight(program.window(), editor.doseMaximum()));
         add(shown, page, "care", editor.step() == 3 && editor.missing().isEmpty());
     } else if (program.page() == Page::pairing) {
         const deskapp::PairingBoard& board = *program.pairing();

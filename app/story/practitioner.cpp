@@ -101,7 +101,7 @@ Done writeAnaesthetic(app::DeskProgram& desk, const Treatment& treated)
            [&] { return page.treatment().placements.front().epinephrineAt == treated.placements.front().epinephrineAt; });
     page.setExtraMl(given.extraMl);
     page.setWeight(treated.weightKg ? QLocale().toString(*treated.weightKg, 'f', QLocale::FloatingPointShortest) : QString());
-    const bool counted = !page.doseGiven().isEmpty() && !page.doseMaximum().isEmpty() && page.doseProblem().isEmpty();
+    const bool counted = !page.doseGiven().isEmpty() && !page.doseShare().isEmpty() && page.doseProblem().isEmpty();
     return page.treatment().anaesthetic == given && counted ? Done{} : wrong("what was injected is not counted against the label's maximum");
 }
 

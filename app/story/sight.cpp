@@ -32,7 +32,8 @@ QQuickItem* shown(QQuickItem* root, const std::function<bool(const QQuickItem*)>
 
 QQuickItem* wordsOn(const QQuickWindow* window, const QString& words)
 {
-    return window == nullptr ? nullptr : shown(window->contentItem(), [&](const QQuickItem* item) {
+    // What stands empty is as high as a line.
+    return window == nullptr || words.isEmpty() ? nullptr : shown(window->contentItem(), [&](const QQuickItem* item) {
         return item->inherits("QQuickText") && item->height() > 0 && item->property("text").toString() == words;
     });
 }
