@@ -49,7 +49,7 @@ step "Building the programs" build dev ebbline ebbline-hub ebbline-desk ebbline-
 ensure_runtime_dir
 
 if [ "$story" = yes ]; then
-    say "no display is used: playing the story; this takes about a minute"
+    say "no display is used: playing the story; this takes two or three minutes"
     step "Playing the story" build/dev/bin/ebbline story --out build/story
     say "look at build/story: screens as PNG, follow-up sheet as PDF, summary.json"
     exit 0

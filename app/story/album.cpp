@@ -1,13 +1,13 @@
 #include "app/story/album.h"
 
 #include "app/controls/shown_page.h"
-#include "app/face/portrait.h"
+#include "app/story/page_states.h"
+#include "app/story/sight.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QEvent>
-#include <QMetaEnum>
 #include <QQuickWindow>
 
 namespace ebbline::story {
@@ -28,17 +28,12 @@ void settle()
     QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
 }
 
-template <typename Program>
-QStringList unseen(const QString& program, const QSet<QString>& seen)
+QStringList unseen(const QString& program, const QStringList& all, const QSet<QString>& seen)
 {
     QStringList names;
-    const auto pages = QMetaEnum::fromType<typename Program::Page>();
-    for (int i = 0; i < pages.keyCount(); ++i) {
-        const auto name = QString::fromLatin1(pages.key(i));
-        if (!seen.contains(name)) {
-            names << program + QLatin1Char(' ') + name;
-        }
-    }
+    for (const QString& state : all)
+        if (!seen.contains(state))
+            names << program + QLatin1Char(' ') + state;
     return names;
 }
 
@@ -51,7 +46,7 @@ Album::Album(QString folder, bool on) : m_folder(std::move(folder)), m_on(on)
 }
 
 template <typename Program>
-void Album::take(Program& program, const QString& name, QSet<QString>& pages)
+void Album::take(Program& program, const QString& name, QSet<QString>& states)
 {
     if (!controls::isPageThere(program.window())) {
         m_failed << name + QStringLiteral(" (its page does not load)");
@@ -60,7 +55,8 @@ void Album::take(Program& program, const QString& name, QSet<QString>& pages)
     const QString file = name + QStringLiteral(".png");
     if (!program.grab(m_folder + QLatin1Char('/') + file))
         return unwritten(file);
-    pages << program.pageName();
+    for (const QString& state : statesShown(program))
+        states << state;
     m_pictures << name;
 }
 
@@ -69,12 +65,21 @@ void Album::unwritten(const QString& file)
     m_failed << file + QStringLiteral(" (cannot be written)");
 }
 
-void Album::phone(app::DiaryProgram& program, const QString& name)
+void Album::phone(app::DiaryProgram& program, const QString& name, const QString& from)
 {
     if (!program.window())
         program.show(phoneSize);
     settle();
-    take(program, QStringLiteral("phone-") + name, m_phonePages);
+    if (!from.isEmpty()) {
+        if (!scrollTo(program.window(), from)) {
+            m_failed << QStringLiteral("phone-%1 (its page does not say \"%2\")").arg(name, from);
+            return;
+        }
+        settle();
+    }
+    take(program, QStringLiteral("phone-") + name, m_phoneStates);
+    if (!from.isEmpty())
+        scrollToTop(program.window());
 }
 
 void Album::desk(app::DeskProgram& program, const QString& name)
@@ -87,24 +92,50 @@ void Album::desk(app::DeskProgram& program, const QString& name)
         waitFor([&] { return !program.photos()->pictures()->isWorking() && !program.sheet()->isWorking(); });
         settle();
     }
-    take(program, QStringLiteral("desk-") + name, m_deskPages);
+    take(program, QStringLiteral("desk-") + name, m_deskStates);
 }
 
 QStringList Album::missing() const
 {
     if (!m_on)
         return {};
-    return unseen<app::DiaryProgram>(QStringLiteral("phone"), m_phonePages) + unseen<app::DeskProgram>(QStringLiteral("desk"), m_deskPages) + m_failed;
+    return unseen(QStringLiteral("phone"), everyPhoneState(), m_phoneStates) + unseen(QStringLiteral("desk"), everyDeskState(), m_deskStates) + m_failed;
 }
 
-void Album::afterPairing(Stage& stage)
+void Album::atTheTreatment(Stage& stage, Scene scene)
 {
-    if (!m_on)
+    if (!m_on || stage.phones().back()->patient->kind != "plain")
         return;
-    desk(stage.desk(), QStringLiteral("day0-linked"));
-    app::DiaryProgram& program = *stage.phones().back()->program;
-    program.openToday();
-    phone(program, QStringLiteral("day0-care-plan"));
+    app::DiaryProgram& hers = *stage.phones().back()->program;
+    const auto atTheDesk = [&](const char* name) { desk(stage.desk(), QStringLiteral("day0-") + QLatin1String(name)); };
+    switch (scene) {
+    case Scene::registered: return atTheDesk("treatment-patient");
+    case Scene::threadsDrawn: return atTheDesk("treatment-threads");
+    case Scene::anaestheticCounted: return atTheDesk("treatment-anaesthetic");
+    case Scene::careSaid: return atTheDesk("treatment-care");
+    case Scene::recorded: return atTheDesk("pairing-choice");
+    case Scene::codeShown:
+        atTheDesk("pairing-code");
+        return phone(hers, QStringLiteral("day0-join-code"));
+    case Scene::numbersShown:
+        atTheDesk("pairing-digits");
+        return phone(hers, QStringLiteral("day0-join-digits"));
+    case Scene::joined:
+        atTheDesk("pairing-linked");
+        hers.openToday();
+        phone(hers, QStringLiteral("day0-today"));
+        phone(hers, QStringLiteral("day0-reminders-to-come"), nextHeading());
+        return phone(hers, QStringLiteral("day0-care-plan"), keepHeading());
+    }
+}
+
+void Album::beforeEntry(Phone& teller)
+{
+    if (!m_on || m_due || teller.patient->kind != "plain" || teller.program->today()->due().isEmpty())
+        return;
+    m_due = true;
+    teller.program->openToday();
+    phone(*teller.program, QStringLiteral("day0-reminders-due"), dueHeading());
 }
 
 void Album::afterEntry(Stage&, Phone& teller, const Telling& telling, const std::vector<triage::Finding>& findings)
@@ -137,162 +168,62 @@ void Album::atTheQueue(Stage& stage)
     desk(stage.desk(), QStringLiteral("queue-longest"));
 }
 
-/// A photograph of a drawn face: taken, looked at, kept, and opened from the history.
-void Album::theirPhotographs(app::DiaryProgram& program, const QString& suffix)
+void Album::atTheFollowUp(Stage& stage, const QString& state)
 {
-    diaryapp::PhotoBoard& photo = *program.photo();
-    program.openPhoto();
-    phone(program, QStringLiteral("photo") + suffix);
-    photo.useFrame(face::portrait(recovery::ChartView::front, 720, 0.5));
-    waitFor([&] { return photo.stage() != diaryapp::PhotoBoard::Stage::Working; });
-    phone(program, QStringLiteral("photo-look") + suffix);
-    photo.keep();
-    program.dismissNotice();
-    program.openHistory();
-    for (const diaryapp::EntryLine& line : program.history()->entries())
-        if (!line.photos.isEmpty()) {
-            const QString key = line.photos.last().key;
-            program.openPicture(key);
-            waitFor([&] { return !program.picture()->shelf()->picture(key, diaryapp::PhotoShelf::Size::Whole).isNull(); });
-            return phone(program, QStringLiteral("picture") + suffix);
-        }
+    if (m_on)
+        desk(stage.desk(), QStringLiteral("visit-follow-up-") + state);
 }
 
-void Album::everyPhonePage(Phone& teller, const QString& suffix)
-{
-    app::DiaryProgram& program = *teller.program;
-    program.openToday();
-    phone(program, QStringLiteral("today") + suffix);
-    program.openEntry();
-    phone(program, QStringLiteral("entry-scores") + suffix);
-    for (int i = 0; i < 5; ++i)
-        program.entry()->next();
-    phone(program, QStringLiteral("entry-signs") + suffix);
-    program.entry()->next();
-    phone(program, QStringLiteral("entry-rest") + suffix);
-    program.openCall();
-    phone(program, QStringLiteral("call") + suffix);
-    program.openHistory();
-    phone(program, QStringLiteral("history") + suffix);
-    theirPhotographs(program, suffix);
-    program.openNotes();
-    phone(program, QStringLiteral("notes") + suffix);
-    program.openReminders();
-    phone(program, QStringLiteral("reminders") + suffix);
-    program.openMine();
-    phone(program, QStringLiteral("mine") + suffix);
-    program.openSettings();
-    phone(program, QStringLiteral("settings") + suffix);
-    program.openKeys();
-    phone(program, QStringLiteral("keys") + suffix);
-    program.openNotices();
-    phone(program, QStringLiteral("notices") + suffix);
-    program.openLicence(program.notices()->licences().first());
-    phone(program, QStringLiteral("licence") + suffix);
-}
-
-void Album::everyDeskPage(Stage& stage, const QString& suffix)
-{
-    app::DeskProgram& program = stage.desk();
-    program.openQueue();
-    desk(program, QStringLiteral("queue") + suffix);
-    program.openCourses();
-    desk(program, QStringLiteral("courses") + suffix);
-    program.openTreatment();
-    for (int step = 0; step < 4; ++step) {
-        program.treatment()->setStep(step);
-        desk(program, QStringLiteral("treatment-%1").arg(step + 1) + suffix);
-    }
-    for (auto& phone : stage.phones()) {
-        program.openCourse(deskapp::keyOf(phone->course));
-        desk(program, QStringLiteral("course-") + QString::fromStdString(phone->patient->kind) + suffix);
-    }
-    const QString first = deskapp::keyOf(stage.phones().front()->course);
-    program.openPhotos(first);
-    desk(program, QStringLiteral("photos") + suffix);
-    program.openFollowUp(first);
-    desk(program, QStringLiteral("follow-up") + suffix);
-    program.openSheet(deskapp::keyOf(stage.phones()[1]->course));
-    program.sheet()->setPhotos(true);
-    desk(program, QStringLiteral("sheet") + suffix);
-    const QString pdf = QStringLiteral("follow-up-sheet") + suffix + QStringLiteral(".pdf");
-    if (!program.sheet()->write(m_folder + QLatin1Char('/') + pdf))
-        unwritten(pdf);
-    program.openHandOver();
-    desk(program, QStringLiteral("hand-over") + suffix);
-    program.openProtocols();
-    desk(program, QStringLiteral("protocols") + suffix);
-    const QString file = QStringLiteral("protocol") + suffix + QStringLiteral(".json");
-    if (program.protocolTaking()->write(m_folder + QLatin1Char('/') + file) && program.protocolTaking()->read(m_folder + QLatin1Char('/') + file))
-        desk(program, QStringLiteral("protocol-file") + suffix);
-    else
-        unwritten(file);
-    program.openProtocolEdit();
-    desk(program, QStringLiteral("protocol") + suffix);
-    program.openPractice();
-    waitFor([&] { return !program.practice()->isWorking(); });
-    desk(program, QStringLiteral("practice") + suffix);
-    program.openClinic();
-    desk(program, QStringLiteral("clinic") + suffix);
-    program.openDesks();
-    desk(program, QStringLiteral("desks") + suffix);
-    program.openKeep();
-    desk(program, QStringLiteral("keys") + suffix);
-    program.openTraces();
-    desk(program, QStringLiteral("who-did-what") + suffix);
-    program.openSettings();
-    desk(program, QStringLiteral("settings") + suffix);
-    program.openNotices();
-    desk(program, QStringLiteral("notices") + suffix);
-    program.openLicence(program.notices()->licences().first());
-    desk(program, QStringLiteral("licence") + suffix);
-    program.whoAmI();
-    desk(program, QStringLiteral("person") + suffix);
-}
-
-/// What somebody sees before there is a course: the door, joining, a desk that joins its colleagues.
-void Album::theDoors(Stage& stage, const QString& language)
-{
-    const QString suffix = QLatin1Char('-') + language;
-    const auto passphrase = QString::fromLatin1(Stage::passphrase);
-    const auto patient = stage.freshPhone(QStringLiteral("door-phone") + suffix);
-    patient->settings()->setLanguageCode(language);
-    phone(*patient, QStringLiteral("lock") + suffix);
-    patient->locking()->create(passphrase, passphrase);
-    phone(*patient, QStringLiteral("join") + suffix);
-    const auto colleague = stage.freshDesk(QStringLiteral("door-desk") + suffix);
-    colleague->settings()->setLanguage(language);
-    desk(*colleague, QStringLiteral("unlock") + suffix);
-    colleague->unlocking()->create(passphrase, passphrase);
-    colleague->openApply();
-    desk(*colleague, QStringLiteral("apply") + suffix);
-}
-
-void Album::atTheEnd(Stage& stage)
+void Album::atTheEnd(Stage& stage, const std::function<void(std::size_t at, std::size_t of)>& drawing)
 {
     if (!m_on)
         return;
     Phone& teller = *stage.phones().front();
+    diaryapp::DiarySettings& hers = *teller.program->settings();
+    deskapp::SettingsBoard& clinics = *stage.desk().settings();
+    Drawings drawings;
+    // Before the picture that comes next.
+    const auto first = [&](std::size_t at, const std::function<void()>& change) {
+        drawings[at] = [change, draws = std::move(drawings[at])] {
+            change();
+            draws();
+        };
+    };
     for (const char* language : {"en", "de", "ar"}) {
-        const QString suffix = QLatin1Char('-') + QString::fromLatin1(language);
-        teller.program->settings()->setLanguageCode(QString::fromLatin1(language));
-        everyPhonePage(teller, suffix);
-        stage.desk().settings()->setLanguage(QString::fromLatin1(language));
-        everyDeskPage(stage, suffix);
-        theDoors(stage, QString::fromLatin1(language));
+        const auto code = QString::fromLatin1(language);
+        const QString suffix = QLatin1Char('-') + code;
+        const std::size_t phonePages = drawings.size();
+        addPhonePages(drawings, teller, suffix);
+        first(phonePages, [&hers, code] { hers.setLanguageCode(code); });
+        const std::size_t deskPages = drawings.size();
+        addDeskPages(drawings, stage, suffix);
+        first(deskPages, [&clinics, code] { clinics.setLanguage(code); });
+        addDoors(drawings, stage, code);
     }
-    teller.program->settings()->setLanguageCode(QStringLiteral("en"));
-    stage.desk().settings()->setLanguage(QStringLiteral("en"));
-    teller.program->settings()->setLook(1);
-    stage.desk().settings()->setLook(1);
-    everyPhonePage(teller, QStringLiteral("-dark"));
-    stage.desk().openQueue();
-    desk(stage.desk(), QStringLiteral("queue-dark"));
-    teller.program->settings()->setLook(0);
-    stage.desk().settings()->setLook(0);
-    teller.program->settings()->setTextSize(2);
-    everyPhonePage(teller, QStringLiteral("-200"));
-    teller.program->settings()->setTextSize(0);
+    const std::size_t dark = drawings.size();
+    addPhonePages(drawings, teller, QStringLiteral("-dark"));
+    first(dark, [&] {
+        hers.setLanguageCode(QStringLiteral("en"));
+        clinics.setLanguage(QStringLiteral("en"));
+        hers.setLook(1);
+        clinics.setLook(1);
+    });
+    drawings.emplace_back([&] {
+        stage.desk().openQueue();
+        desk(stage.desk(), QStringLiteral("queue-dark"));
+        hers.setLook(0);
+        clinics.setLook(0);
+    });
+    const std::size_t large = drawings.size();
+    addPhonePages(drawings, teller, QStringLiteral("-200"));
+    first(large, [&] { hers.setTextSize(2); });
+    beginTreatment(stage);
+    for (std::size_t i = 0; i < drawings.size(); ++i) {
+        drawing(i + 1, drawings.size());
+        drawings[i]();
+    }
+    hers.setTextSize(0);
+    stage.desk().treatment()->startOver();
 }
 
 }  // namespace ebbline::story

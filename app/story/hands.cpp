@@ -100,6 +100,27 @@ Result<patient::Saved> writeByHand(app::DiaryProgram& phone, const Telling& tell
     return patient::Saved{*board.savedEntry(), board.findings()};
 }
 
+Result<int> answerReminders(app::DiaryProgram& phone, bool done)
+{
+    diaryapp::TodayBoard& board = *phone.today();
+    board.refresh();
+    int answered = 0;
+    const QList<diaryapp::DayLine> due = board.due();
+    for (const diaryapp::DayLine& line : due) {
+        if (line.isEntry)
+            continue;
+        if (done)
+            board.done(line.key);
+        else
+            board.notDone(line.key);
+        const QList<diaryapp::DayLine> left = board.due();
+        if (std::ranges::find(left, line.key, &diaryapp::DayLine::key) != left.end())
+            return fail(Reason::invalidState, "hand: a reminder that was answered is still due");
+        ++answered;
+    }
+    return answered;
+}
+
 Done readWarning(app::DiaryProgram& phone)
 {
     // One that stands from before comes next.

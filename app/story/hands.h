@@ -12,6 +12,9 @@ namespace ebbline::story {
 /// \returns what it raised; Reason::invalidState if a question is not one of ours, or the diary keeps anything else than was tapped.
 Result<patient::Saved> writeByHand(app::DiaryProgram& phone, const Telling& telling);
 
+/// Answers what is due on the day's page, but for the diary, which is answered by an entry. \returns how many answers the page took.
+Result<int> answerReminders(app::DiaryProgram& phone, bool done);
+
 /// Reads the warnings that take the page, if any do. \returns Reason::invalidState if one still stands afterwards.
 Done readWarning(app::DiaryProgram& phone);
 

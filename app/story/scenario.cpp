@@ -15,6 +15,7 @@ using recovery::Symptom;
 
 constexpr int morning = 9 * 60;
 constexpr int evening = 20 * 60;
+constexpr auto practitioner = "Dr. Ada Lund";
 
 /// An ordinary course near the middle of the seed band, score points by day of recovery. Made up
 /// for the story; docs/clinical/seed_band.md says what the band itself rests on.
@@ -101,6 +102,7 @@ recovery::Treatment sixThreads(const std::string& lot, recovery::Ending ending)
     }
     treatment.anaesthetic = {recovery::Drug::lidocaineWithEpinephrine, 1.0, 200'000, 0.1, 1.0};
     treatment.weightKg = 62;
+    treatment.placedBy = practitioner;
     treatment.dressings = true;
     treatment.cautionsGiven = true;
     treatment.consentGiven = true;
@@ -123,6 +125,7 @@ Patient ordinary()
     at(patient.tellings, 3, true).photos = {photos::Pose::front};
     patient.offlineFromDay = 3;
     patient.offlineToDay = 4;
+    patient.followUp = {.satisfaction = 5, .nextPlan = "Photographs again in six months."};
     return patient;
 }
 
@@ -142,6 +145,7 @@ Patient haematoma()
     night.note = "My left cheek is much fuller than an hour ago.";
     night.photos = {photos::Pose::front};
     at(patient.tellings, 7, true).photos = {photos::Pose::front};
+    patient.followUp.complications = {"haematoma"};
     constexpr std::array<int, 8> falling{7, 6, 5, 5, 4, 3, 3, 2};
     for (int day = 1; day <= 8; ++day) {
         for (Telling& telling : patient.tellings) {
@@ -162,6 +166,7 @@ Patient infection()
     Patient patient{.kind = "infection", .name = "Tomke Ahlers", .phone = "+00 555 0103", .language = "ar",
                     .treatedOnDay = 1, .treatedAtMinute = 9 * 60 + 15, .byHand = true, .treatment = sixThreads("TH-4420", recovery::Ending::shortOfMovingZone),
                     .tellings = usualCourse(0, 21), .onsetMinutes = 5 * 24 * 60, .side = Side::right};
+    patient.followUp.complications = {"infection"};
     constexpr std::array<int, 10> pain{3, 5, 6, 5, 4, 3, 2, 1, 1, 0};
     for (int day = 5; day <= 14; ++day) {
         for (Telling& telling : patient.tellings) {
@@ -195,6 +200,7 @@ Patient puckering()
                     .tellings = usualCourse(0, 21), .onsetMinutes = 0, .side = Side::left};
     for (Telling& telling : patient.tellings)
         raise(telling, Symptom::puckering, Side::left, 4);
+    patient.followUp.complications = {"lasting puckering"};
     at(patient.tellings, 14, true).note = "The dimple beside my mouth has not moved.";
     return patient;
 }
@@ -209,8 +215,9 @@ Scenario inventedScenario()
         .onCallPhone = "+00 555 0119",
         .emergencyNumber = "112",
         .zone = "Europe/Berlin",
-        .practitioner = "Dr. Ada Lund",
+        .practitioner = practitioner,
         .colleague = "Dr. Jonas Feld",
+        .otherProtocol = "Neck alone",
         .firstDay = clock::LocalDay{std::chrono::year{2027} / 3 / 9},
         .days = 24,
         .patients = {ordinary(), haematoma(), infection(), silent(), puckering()},

@@ -5,6 +5,7 @@
 /// through the real programs; nothing in it knows what will be found.
 
 #include "core/photos/manifest.h"
+#include "core/records/bodies.h"
 #include "core/recovery/treatment.h"
 
 #include <optional>
@@ -24,6 +25,14 @@ struct Telling {
     std::vector<photos::Pose> photos = {};  ///< taken beside it
 };
 
+/// What was found and agreed at the end; uncomplicated without a complication.
+struct FollowUp {
+    records::GlobalChange change = records::GlobalChange::muchBetter;
+    int satisfaction = 4;
+    std::vector<std::string> complications = {};  ///< words of the desk's list
+    std::string nextPlan = {};
+};
+
 struct Patient {
     std::string kind;   ///< what is going on: plain, haematoma, infection, silent, puckering
     std::string name;
@@ -31,7 +40,7 @@ struct Patient {
     std::string language;
     int treatedOnDay;        ///< of the story, 0 = its first day
     int treatedAtMinute;
-    bool byHand = false;     ///< tapped in and answered on the pages; the others by what lies beneath them
+    bool byHand = false;     ///< entries tapped in, and findings answered, on the pages; the others by what lies beneath them
     bool typedCode = false;  ///< joins with the typed code instead of the picture
     int offlineFromDay = -1; ///< days of recovery without a network, for honest states
     int offlineToDay = -1;
@@ -40,6 +49,7 @@ struct Patient {
     /// When it began, minutes after the treatment; empty for an ordinary course.
     std::optional<int> onsetMinutes;
     recovery::Side side = recovery::Side::none;
+    FollowUp followUp = {};
 };
 
 struct Scenario {
@@ -50,6 +60,7 @@ struct Scenario {
     std::string zone;
     std::string practitioner;
     std::string colleague;
+    std::string otherProtocol;  ///< beside the usual one, for whom the face is not treated
     clock::LocalDay firstDay;
     int days;  ///< how long the story lasts
     std::vector<Patient> patients;

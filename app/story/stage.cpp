@@ -1,6 +1,8 @@
 #include "app/story/stage.h"
 
+#include "app/story/practitioner.h"
 #include "app/story/recording_courier.h"
+#include "core/sync/hub_time.h"
 #include "platform/camera/qr_reader.h"
 #include "platform/courier/qt_courier.h"
 
@@ -8,6 +10,9 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QPainter>
+
+#include <algorithm>
+#include <array>
 
 namespace ebbline::story {
 
@@ -73,7 +78,6 @@ Done Stage::setUp()
     const std::string host = m_hub.host().toStdString();
     if (const Done named = desk.setHub(host, false, {}); !named)
         return named;
-    m_deskCourier = courierTo("http://" + host);
     const Done described = desk.describeClinic({{m_scenario.clinicName, m_scenario.clinicPhone, m_scenario.onCallPhone,
                                                  m_scenario.emergencyNumber},
                                                 m_scenario.zone,
@@ -81,33 +85,46 @@ Done Stage::setUp()
     if (!described)
         return described;
     m_desk->choosePerson(QString::fromStdString(m_scenario.practitioner));
+    triggers::Protocol other = triggers::defaultProtocol();
+    other.name = m_scenario.otherProtocol;
+    if (const Done signedOne = desk.signProtocol(other); !signedOne)
+        return signedOne;
     return desk.signProtocol(triggers::defaultProtocol());
 }
 
-Done Stage::treat(const Patient& patient)
+Done Stage::writeDown(const Patient& patient, const Onlooker& look)
 {
-    desk::Desk& desk = m_desk->workplace().desk();
-    const auto id = desk.registerPatient(patient.name, patient.phone, patient.language);
-    if (!id)
-        return fail(id.error());
-    recovery::Treatment treatment = patient.treatment;
-    const recovery::Treatment blank = desk.blankTreatment(*id);
-    treatment.course = blank.course;
-    treatment.patient = *id;
-    treatment.at = blank.at;
-    if (const Done recorded = desk.recordTreatment(treatment); !recorded)
-        return recorded;
-    m_desk->workplace().settle(Done{});
+    const recovery::Treatment& treated = patient.treatment;
+    const std::array<std::pair<std::function<Done()>, Scene>, 4> steps{{
+        {[&] { return registerPatient(*m_desk, patient); }, Scene::registered},
+        {[&] { return writeThreads(*m_desk, treated); }, Scene::threadsDrawn},
+        {[&] { return writeAnaesthetic(*m_desk, treated); }, Scene::anaestheticCounted},
+        {[&] { return writeCare(*m_desk, treated); }, Scene::careSaid},
+    }};
+    for (const auto& [write, scene] : steps) {
+        if (const Done written = write(); !written)
+            return written;
+        look(scene);
+    }
+    return {};
+}
 
-    auto phone = std::make_unique<Phone>();
-    phone->patient = &patient;
-    phone->course = treatment.course;
-    phone->program = freshPhone(QStringLiteral("phone-") + QString::fromStdString(patient.kind));
-    if (const Done made = phone->program->home().create(bytes::viewOf(passphrase)); !made)
-        return made;
-    const Done paired = pair(*phone);
-    m_phones.push_back(std::move(phone));
-    return paired;
+Done Stage::treat(const Patient& patient, const Onlooker& look)
+{
+    auto made = std::make_unique<Phone>();
+    made->patient = &patient;
+    made->program = freshPhone(QStringLiteral("phone-") + QString::fromStdString(patient.kind));
+    if (const Done created = made->program->home().create(bytes::viewOf(passphrase)); !created)
+        return created;
+    Phone& phone = *m_phones.emplace_back(std::move(made));
+    if (const Done written = writeDown(patient, look); !written)
+        return written;
+    const auto course = recordTreatment(*m_desk, patient.treatment);
+    if (!course)
+        return fail(course.error());
+    phone.course = *course;
+    look(Scene::recorded);
+    return pair(phone, look);
 }
 
 namespace {
@@ -139,14 +156,17 @@ QString digitsOf(const QString& number)
 
 }  // namespace
 
-Done Stage::pair(Phone& phone)
+/// The page of pairing stands open for her course, as recording leaves it.
+Done Stage::pair(Phone& phone, const Onlooker& look)
 {
-    m_desk->openPairing(deskapp::keyOf(phone.course));
     deskapp::PairingBoard& inviting = *m_desk->pairing();
+    const QStringList protocols = inviting.protocols();
+    const auto usual = QString::fromStdString(triggers::defaultProtocol().name);
+    inviting.setProtocol(static_cast<int>(std::ranges::find_if(protocols, [&](const QString& name) { return name.startsWith(usual); }) - protocols.begin()));
     inviting.start();
     if (!waitFor([&] { return inviting.isCodeShown() || inviting.isEnded(); }) || !inviting.isCodeShown())
         return fail(Reason::unreachable, "pairing: the desk shows no code");
-
+    look(Scene::codeShown);
     diaryapp::JoinBoard& joining = *phone.program->joining();
     if (phone.patient->typedCode) {
         joining.useText(inviting.typedCode(), QStringLiteral("http://") + m_hub.host());
@@ -164,6 +184,7 @@ Done Stage::pair(Phone& phone)
         return fail(Reason::unreachable, "pairing: no number appeared; the phone says: " + joining.problem().toStdString());
     if (digitsOf(inviting.number()) != digitsOf(joining.number()))
         return fail(Reason::forged, "pairing: the numbers differ");
+    look(Scene::numbersShown);
     inviting.confirm();
     const bool joined = waitFor([&] {
         joining.poll();
@@ -171,8 +192,21 @@ Done Stage::pair(Phone& phone)
             (void)syncDesk();
         return joining.stage() == diaryapp::JoinBoard::Stage::Joined;
     });
-    return joined ? Done{} : Done(fail(Reason::unreachable, "pairing: the course did not arrive"));
+    if (!joined)
+        return fail(Reason::unreachable, "pairing: the course did not arrive");
+    look(Scene::joined);
+    return {};
 }
+
+namespace {
+
+/// The hub keeps this machine's time, in which weeks of the story are minutes: that difference is of no clock that anybody could set.
+void forgetHubTime(vault::Vault& vault)
+{
+    (void)sync::noteClockAhead(vault, std::chrono::seconds(0));
+}
+
+}  // namespace
 
 sync::Report Stage::syncPhone(Phone& phone)
 {
@@ -185,6 +219,7 @@ sync::Report Stage::syncPhone(Phone& phone)
         });
         if (!waitFor([&] { return over; }))
             report.problem = Error{Reason::unreachable, "sync: no end"};
+        forgetHubTime(phone.program->home().diary().vault());
         phone.program->home().touch();
     }
     return report;
@@ -194,13 +229,20 @@ sync::Report Stage::syncDesk()
 {
     sync::Report report;
     bool over = false;
-    m_desk->workplace().desk().syncNow(*m_deskCourier, [&](const sync::Report& done) {
+    deskapp::HubWatch& hub = *m_desk->hub();
+    waitFor([&] { return !hub.isBusy(); });
+    const auto ending = QObject::connect(&hub.pulse(), &pulse::HubPulse::ended, &hub, [&](const sync::Report& done) {
         report = done;
         over = true;
     });
+    hub.syncNow();
     if (!waitFor([&] { return over; }))
         report.problem = Error{Reason::unreachable, "sync: no end"};
+    QObject::disconnect(ending);
+    forgetHubTime(m_desk->workplace().desk().vault());
+    // The clock has jumped: what the program looks at once a minute, it looks at now.
     m_desk->workplace().settle(Done{});
+    hub.refresh();
     return report;
 }
 

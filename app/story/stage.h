@@ -17,14 +17,20 @@ struct Phone {
     std::size_t told = 0;  ///< how many of the patient's tellings are written
 };
 
+/// What stands on the screens while somebody is treated and her phone linked, in this order.
+enum class Scene { registered, threadsDrawn, anaestheticCounted, careSaid, recorded, codeShown, numbersShown, joined };
+
 class Stage {
 public:
+    /// Looks at the screens; the phone is the last of phones().
+    using Onlooker = std::function<void(Scene)>;
+
     Stage(const Scenario& scenario, QString folder, QString hubProgram, QString language);
 
-    /// Clinic, hub, protocol. \returns what went wrong.
+    /// Clinic, hub, protocols. \returns what went wrong.
     Done setUp();
-    /// Treats a patient and joins her phone by the picture of the code, or by typing it.
-    Done treat(const Patient& patient);
+    /// Treats a patient on the desk's pages and joins her phone by the picture of the code, or by typing it.
+    Done treat(const Patient& patient, const Onlooker& look);
 
     void setTime(clock::LocalDay day, int minuteOfDay);
     clock::Instant now() const { return m_clock.now(); }
@@ -41,12 +47,14 @@ public:
 
     /// Returns when the run is over. \returns what it found.
     sync::Report syncPhone(Phone& phone);
+    /// As the desk's program does it, with all that it notes and says of it.
     sync::Report syncDesk();
 
     static constexpr auto passphrase = "slow tide over warm sand";
 
 private:
-    Done pair(Phone& phone);
+    Done writeDown(const Patient& patient, const Onlooker& look);
+    Done pair(Phone& phone, const Onlooker& look);
     std::unique_ptr<sync::Courier> courierTo(const std::string& base) const;
 
     const Scenario& m_scenario;
@@ -56,7 +64,6 @@ private:
     clock::ManualClock m_clock;
     HubProcess m_hub;
     std::shared_ptr<bytes::Bytes> m_carried = std::make_shared<bytes::Bytes>();
-    std::unique_ptr<sync::Courier> m_deskCourier;
     std::unique_ptr<app::DeskProgram> m_desk;
     std::vector<std::unique_ptr<Phone>> m_phones;
 };

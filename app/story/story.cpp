@@ -3,6 +3,8 @@
 #include "app/story/album.h"
 #include "app/story/hands.h"
 #include "app/story/hub_process.h"
+#include "app/story/practitioner.h"
+#include "app/story/progress.h"
 #include "app/story/snapshots.h"
 #include "app/story/stage.h"
 #include "app/story/summary.h"
@@ -11,7 +13,6 @@
 #include <QFile>
 
 #include <algorithm>
-#include <cstdio>
 
 namespace ebbline::story {
 
@@ -36,11 +37,10 @@ public:
         if (const Done ready = m_stage.setUp(); !ready)
             return ready;
         for (int day = 0; day < m_scenario.days; ++day) {
-            std::fprintf(stderr, "\rebbline story: day %d of %d", day + 1, m_scenario.days);
+            m_progress.say("day", static_cast<std::size_t>(day) + 1, static_cast<std::size_t>(m_scenario.days));
             if (const Done lived = liveThrough(day); !lived)
                 return lived;
         }
-        std::fprintf(stderr, "\n");
         return close();
     }
 
@@ -102,12 +102,10 @@ private:
 
     Done treat(const Patient& patient)
     {
-        const Done done = m_stage.treat(patient);
+        const Done done = m_stage.treat(patient, [this](Scene scene) { m_album.atTheTreatment(m_stage, scene); });
         m_summary.count("treatments");
         if (done)
             m_summary.count("phones joined");
-        if (done && patient.kind == "plain")
-            m_album.afterPairing(m_stage);
         return done;
     }
 
@@ -128,7 +126,13 @@ private:
     Done tell(Phone& phone, const Telling& telling)
     {
         patient::Diary& diary = phone.program->home().diary();
-        answerReminders(diary);
+        phone.program->today()->refresh();
+        m_album.beforeEntry(phone);
+        // A few are not kept, as in life.
+        const auto answered = answerReminders(*phone.program, telling.day % 6 != 4);
+        if (!answered)
+            return fail(answered.error());
+        m_summary.count("reminders answered", *answered);
         const bool byHand = phone.patient->byHand;
         const auto saved = byHand ? writeByHand(*phone.program, telling) : write(diary, telling);
         if (!saved)
@@ -191,18 +195,6 @@ private:
         look();
     }
 
-    void answerReminders(patient::Diary& diary)
-    {
-        for (const patient::ReminderView& view : diary.today().dueNow) {
-            if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
-                continue;
-            // A few are not kept, as in life.
-            const auto answer = view.reminder.day % 6 == 4 ? records::ReminderAnswer::notDone : records::ReminderAnswer::done;
-            if (diary.answerReminder(view.reminder.key, answer))
-                m_summary.count("reminders answered");
-        }
-    }
-
     bool isByHand(const recovery::CourseId& course)
     {
         return std::ranges::any_of(m_stage.phones(), [&](const auto& phone) { return phone->course == course && phone->patient->byHand; });
@@ -214,6 +206,8 @@ private:
         fetchForFollowed();
         desk::Desk& desk = m_stage.desk().workplace().desk();
         m_summary.count("looks with a backup overdue", desk.isBackupDue() ? 1 : 0);
+        const deskapp::HubWatch& hub = *m_stage.desk().hub();
+        m_summary.count("looks at a desk that does not hear the hub", !m_stage.phones().empty() && (hub.isStale() || !hub.trouble().isEmpty()) ? 1 : 0);
         m_album.atTheQueue(m_stage);
         if (m_endsAt && m_stage.now() > *m_endsAt - std::chrono::hours(60))
             return {};
@@ -290,22 +284,16 @@ private:
         if (!m_stage.phones().empty())
             if (const Done marked = m_snapshots.markEyes(m_stage, m_stage.phones().front()->course); !marked)
                 return marked;
-        m_album.atTheEnd(m_stage);
+        m_album.atTheEnd(m_stage, [this](std::size_t at, std::size_t of) { m_progress.say("drawing", at, of); });
+        if (m_endsAt)
+            return {};
+        for (const auto& phone : m_stage.phones())
+            if (const Done held = followUp(*phone); !held)
+                return held;
         m_summary.count("pictures", static_cast<int>(m_album.pictures()));
         if (const QStringList missing = m_album.missing(); !missing.isEmpty())
             return fail(Reason::notEnough, "pictures: missing are " + missing.join(QStringLiteral(", ")).toStdString());
-        if (m_endsAt)
-            return {};
         desk::Desk& desk = m_stage.desk().workplace().desk();
-        for (const desk::CourseSummary& course : desk.courses()) {
-            const bool plain = m_summary.isPlain(course.patientName);
-            const Done done = desk.recordFollowUp({course.course, records::GlobalChange::muchBetter, plain ? 5 : 4,
-                                                   plain ? std::vector<std::string>{} : std::vector<std::string>{"see findings"},
-                                                   plain, "", "", {}, {}});
-            if (!done)
-                return done;
-            m_summary.count("follow-ups recorded");
-        }
         for (auto& phone : m_stage.phones())
             if (const Done sound = phone->program->home().diary().vault().verify(); !sound)
                 return sound;
@@ -313,6 +301,22 @@ private:
             return sound;
         m_summary.count("vaults verified", static_cast<int>(m_stage.phones().size()) + 1);
         return m_summary.judgeSecrecy(m_stage);
+    }
+
+    Done followUp(const Phone& phone)
+    {
+        const bool pictured = phone.patient->kind == "plain";
+        const FollowUp& found = phone.patient->followUp;
+        if (const Done written = writeFollowUp(m_stage.desk(), phone.course, found); !written)
+            return written;
+        if (pictured)
+            m_album.atTheFollowUp(m_stage, QStringLiteral("written"));
+        if (const Done recorded = recordFollowUp(m_stage.desk(), phone.course, found); !recorded)
+            return recorded;
+        if (pictured)
+            m_album.atTheFollowUp(m_stage, QStringLiteral("recorded"));
+        m_summary.count("follow-ups recorded");
+        return {};
     }
 
     void note(const sync::Report& report)
@@ -335,6 +339,7 @@ private:
     Album m_album;
     Snapshots m_snapshots;
     Followed m_followed;
+    Progress m_progress;
 };
 
 }  // namespace

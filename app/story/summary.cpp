@@ -78,12 +78,6 @@ int Summary::counted(const char* what) const
     return found == m_counts.end() ? 0 : found->second;
 }
 
-bool Summary::isPlain(const std::string& patientName) const
-{
-    return std::any_of(m_scenario.patients.begin(), m_scenario.patients.end(),
-                       [&](const Patient& patient) { return patient.name == patientName && patient.kind == "plain"; });
-}
-
 void Summary::found(Stage& stage, const recovery::CourseId& course, const triage::Finding& finding)
 {
     const auto phone = std::find_if(stage.phones().begin(), stage.phones().end(),

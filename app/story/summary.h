@@ -18,7 +18,6 @@ public:
     int counted(const char* what) const;
     /// A finding as it stood in the queue; each is taken once.
     void found(Stage& stage, const recovery::CourseId& course, const triage::Finding& finding);
-    bool isPlain(const std::string& patientName) const;
 
     /// What the phone's own page said of one entry, in the order in which it said it.
     void followed(const std::string& kind, const QStringList& states);

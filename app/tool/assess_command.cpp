@@ -23,6 +23,11 @@ struct Options {
     std::string out;
 };
 
+std::string counted(std::size_t count, const std::string& thing)
+{
+    return std::to_string(count) + ' ' + thing + (count == 1 ? "" : "s");
+}
+
 int assess(const Options& options)
 {
     const auto complain = [](const std::string& what) {
@@ -66,13 +71,14 @@ int assess(const Options& options)
         std::cerr << "ebbline assess: note: all rows lie more than a day ahead of this computer's clock; the table is judged by its own time, "
                      "silence up to its last row\n";
     else if (assessed->ahead > 0)
-        std::cerr << "ebbline assess: note: " << assessed->ahead
-                  << " rows lie more than a day ahead of this computer's clock; they are judged as written, and nobody is called silent for them\n";
+        std::cerr << "ebbline assess: note: " << counted(assessed->ahead, "row") << (assessed->ahead == 1 ? " lies" : " lie")
+                  << " more than a day ahead of this computer's clock; " << (assessed->ahead == 1 ? "it is" : "they are")
+                  << " judged as written, and nobody is called silent for " << (assessed->ahead == 1 ? "it\n" : "them\n");
     if (const Done written = writeFile(options.out, exchange::writeFindings(assessed->findings)); !written) {
         std::cerr << "ebbline assess: " << options.out << ": " << written.error().detail << "\n";
         return failed;
     }
-    std::cout << assessed->findings.size() << " findings in " << assessed->courses << " courses\n";
+    std::cout << counted(assessed->findings.size(), "finding") << " in " << counted(assessed->courses, "course") << '\n';
     return fine;
 }
 

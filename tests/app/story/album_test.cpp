@@ -76,6 +76,55 @@ TEST_CASE("a page of the desk that does not load is not counted, and is named", 
     CHECK(another.missing().contains(QStringLiteral("desk-unlock-en (its page does not load)")));
 }
 
+TEST_CASE("a page that is several to the eye counts in the states that were pictured, and the others are named", "[story][pages]")
+{
+    const QTemporaryDir place;
+    Album album(place.path(), true);
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"), clinic.hub());
+    REQUIRE(program->show(QSize(1280, 800)));
+    const auto misses = [&](const char* state) { return album.missing().contains(QStringLiteral("desk ") + QLatin1String(state)); };
+
+    program->openTreatment();
+    program->treatment()->setStep(1);
+    album.desk(*program, QStringLiteral("treatment-blank"));
+    CHECK(misses("treatment threads"));
+    program->treatment()->draw({296, 170}, {252, 262});
+    program->treatment()->setLot(QStringLiteral("TH-4417"));
+    album.desk(*program, QStringLiteral("treatment-threads"));
+    CHECK_FALSE(misses("treatment threads"));
+    program->treatment()->setTrackMl(0.6);
+    program->treatment()->setStep(2);
+    album.desk(*program, QStringLiteral("treatment-unweighed"));
+    CHECK(misses("treatment anaesthetic"));
+    program->treatment()->setWeight(QStringLiteral("61"));
+    album.desk(*program, QStringLiteral("treatment-anaesthetic"));
+    CHECK_FALSE(misses("treatment anaesthetic"));
+
+    program->openPairing(deskapp::keyOf(clinic.course("Petra Halden")));
+    program->pairing()->start();
+    album.desk(*program, QStringLiteral("pairing-code"));
+    CHECK_FALSE(misses("pairing code"));
+    CHECK(misses("pairing digits"));
+    clinic.bringPhone(*program);
+    album.desk(*program, QStringLiteral("pairing-digits"));
+    CHECK_FALSE(misses("pairing digits"));
+    CHECK(misses("pairing linked"));
+}
+
+TEST_CASE("a picture of what lies further down shows it, and says so if the page has no such words", "[story][pages]")
+{
+    const QTemporaryDir place;
+    Album album(place.path(), true);
+    screens::DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(390, 844)));
+    const QString words = QStringLiteral("No page says this.");
+    album.phone(*program, QStringLiteral("lock-en"), words);
+    CHECK(album.missing().contains(QStringLiteral("phone-lock-en (its page does not say \"%1\")").arg(words)));
+    CHECK(album.pictures() == 0);
+}
+
 TEST_CASE("a picture that the disk does not take is not counted, and is named", "[story][files]")
 {
     const QTemporaryDir place;

@@ -35,8 +35,15 @@ def soonest(findings):
 
 # What is counted, and must be none.
 NEVER = ("syncs with a problem", "syncs that missed a message", "syncs that saw two histories", "syncs with a vault older than the clinic's",
-         "envelopes refused", "photographs refused", "looks with a backup overdue")
+         "envelopes refused", "photographs refused", "looks with a backup overdue", "looks at a desk that does not hear the hub")
 LANGUAGES = ("en", "de", "ar")
+# What must be among the pictures, beside those of each page: a treatment with threads and dose, the code and the six digits at
+# either end, what is due and what is to come, and a follow-up.
+PICTURES = tuple(f"desk-day0-treatment-{step}" for step in ("patient", "threads", "anaesthetic", "care")) \
+    + tuple(f"desk-day0-pairing-{state}" for state in ("choice", "code", "digits", "linked")) \
+    + tuple(f"phone-day0-{state}" for state in ("join-code", "join-digits", "today", "reminders-to-come", "care-plan", "reminders-due", "evening")) \
+    + tuple(f"desk-visit-follow-up-{state}" for state in ("written", "recorded")) \
+    + tuple(f"desk-treatment-{step}-{language}" for step in (1, 2, 3, 4) for language in LANGUAGES)
 
 
 def check_steps(steps):
@@ -190,9 +197,12 @@ BREAKS |= {f"{never} that nobody counted": lambda s, never=never: s["steps"].pop
 
 
 def check_said(said):
-    """A story says how far it is, and nothing else: a page or a library that complains is a fault."""
+    """A story says how far it is to its last picture, and nothing else: a page or a library that complains is a fault."""
+    want("\r" not in said, "lines, where nobody can write over one")
+    drawn = re.findall(r"^ebbline story: drawing (\d+) of (\d+)$", said, re.MULTILINE)
+    want(drawn and drawn[-1][0] == drawn[-1][1] and len(drawn) >= 10, f"how many of all are drawn, to the last, not {drawn[-1:]}")
     for line in re.split(r"[\r\n]+", said):
-        want(not line.strip() or re.fullmatch(r"ebbline story: day \d+ of \d+", line), f"no complaint: {line}")
+        want(not line.strip() or re.fullmatch(r"ebbline story: (day|drawing) \d+ of \d+", line), f"no complaint: {line}")
 
 
 def check_twins(pictures):
@@ -221,6 +231,9 @@ def check_the_check(summary, said, pictures, sheets):
     for line in ("qrc:/qt/qml/Ebbline/Desk/QueuePage.qml:7:1: Expected token", "ebbline: day 1 of 2", "ebbline story: day 1 of 2 QFont"):
         for broken in (f"{line}\n{said}", f"{said}{line}\n", f"\r{line}{said}"):
             want(noticed(check_said, broken), f"that '{line}' is noticed")
+    silent = "".join(line for line in said.splitlines(keepends=True) if "drawing" not in line)
+    for what, broken in (("silence while pictures are drawn", silent), ("a line that is written over", said.replace("\n", "\r"))):
+        want(noticed(check_said, broken), f"that {what} is noticed")
     for program, pages in (("phone", ("history", "settings")), ("desk", ("courses", "licence"))):
         for language in LANGUAGES:
             one, other = (f"{program}-{page}-{language}" for page in pages)
@@ -233,6 +246,9 @@ def check_the_check(summary, said, pictures, sheets):
                          ("a picture cut short", (pictures | {name: picture[:4000]}, sheets, counted)),
                          ("a picture that is none", (pictures | {name: b"none" + picture[4:]}, sheets, counted))):
         want(noticed(lambda files: check_files(*files), broken), f"that {what} is noticed")
+    for each in PICTURES:
+        left = {other: pictures[other] for other in pictures if other != each}
+        want(noticed(lambda files: check_files(*files), (left, sheets, counted - 1)), f"that {each} is missing is noticed")
     for sheet in sheets:
         others = {each: sheets[each] for each in sheets if each != sheet}
         for what, left in (("missing", others), ("no PDF", others | {sheet: b"<html>"})):
@@ -245,6 +261,8 @@ def check_files(pictures, sheets, counted):
     want(counted >= 100, f"a hundred pictures and more, not {counted}")
     for name, picture in pictures.items():
         want(picture.startswith(b"\x89PNG\r\n\x1a\n") and len(picture) > 4000, f"a picture in {name}.png")
+    for name in PICTURES:
+        want(name in pictures, f"a picture {name}")
     for language in LANGUAGES:
         want(sheets.get(f"follow-up-sheet-{language}", b"").startswith(b"%PDF-"), f"a sheet in {language}")
 
