@@ -1014,8 +1014,8 @@
         <translation>هل أنت في عيادتك الآن؟</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>يستطيع أي شخص أن يرسل إليك صورة رمز. عندها يصل إليه ما تكتبه. في عيادتك ترى أن الرمز رمزها.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>يستطيع أي شخص أن يرسل إليك صورة رمز. عندها يصل إليه ما تكتبه. في عيادتك ترى من أين يأتي الرمز.</translation>
     </message>
     </context>
     <context>

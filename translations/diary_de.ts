@@ -1002,8 +1002,8 @@
         <translation>Sind Sie gerade in Ihrer Praxis?</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>Jeder kann Ihnen ein Bild mit einem Code schicken. Was Sie schreiben, ginge dann an diese Person. In Ihrer Praxis sehen Sie, dass der Code von dort ist.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Jeder kann Ihnen ein Bild mit einem Code schicken. Was Sie schreiben, ginge dann an diese Person. In Ihrer Praxis sehen Sie, woher der Code kommt.</translation>
     </message>
     </context>
     <context>

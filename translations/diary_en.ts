@@ -1002,8 +1002,8 @@
         <translation>Are you at your clinic now?</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</translation>
     </message>
     </context>
     <context>

@@ -1002,8 +1002,8 @@
         <translation>¿Está ahora en su clínica?</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>Cualquiera puede enviarle una imagen de un código. Lo que usted escriba le llegaría a esa persona. En su clínica puede ver que el código es de allí.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Cualquiera puede enviarle una imagen de un código. Lo que usted escriba le llegaría a esa persona. En su clínica puede ver de dónde viene el código.</translation>
     </message>
     </context>
     <context>

@@ -1002,8 +1002,8 @@
         <translation>Êtes-vous à votre clinique en ce moment ?</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>N&apos;importe qui peut vous envoyer l&apos;image d&apos;un code. Ce que vous écrivez irait alors à cette personne. À votre clinique, vous voyez que le code est bien le sien.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>N&apos;importe qui peut vous envoyer l&apos;image d&apos;un code. Ce que vous écrivez irait alors à cette personne. À votre clinique, vous voyez d&apos;où vient le code.</translation>
     </message>
     </context>
     <context>

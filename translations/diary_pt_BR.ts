@@ -1002,8 +1002,8 @@
         <translation>Você está na sua clínica agora?</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>Qualquer pessoa pode enviar a você a imagem de um código. O que você escrever iria então para ela. Na sua clínica você vê que o código é de lá.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Qualquer pessoa pode enviar a você a imagem de um código. O que você escrever iria então para ela. Na sua clínica você vê de onde vem o código.</translation>
     </message>
     </context>
     <context>

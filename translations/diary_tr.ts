@@ -999,8 +999,8 @@
         <translation>Şu anda kliniğinizde misiniz?</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>Herkes size bir kod resmi gönderebilir. O zaman yazdıklarınız ona gider. Kliniğinizdeyken kodun onlara ait olduğunu görürsünüz.</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Herkes size bir kod resmi gönderebilir. O zaman yazdıklarınız ona gider. Kliniğinizdeyken kodun nereden geldiğini görürsünüz.</translation>
     </message>
     </context>
     <context>

@@ -999,8 +999,8 @@
         <translation>您现在在诊所里吗？</translation>
     </message>
     <message>
-        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.</source>
-        <translation>任何人都可以发给您一张代码的图片。那样您写的内容就会传到对方那里。在诊所里，您能看到这个代码是诊所的。</translation>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>任何人都可以发给您一张代码的图片。那样您写的内容就会传到对方那里。在诊所里，您能看到代码是从哪里来的。</translation>
     </message>
     </context>
     <context>

@@ -113,7 +113,7 @@ PageBody {
     }
     Told {
         visible: root.placing
-        text: qsTr("Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see that the code is theirs.")
+        text: qsTr("Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.")
         strong: false
         Layout.fillWidth: true
     }
