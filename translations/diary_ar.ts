@@ -1001,6 +1001,22 @@
         <source>Language and text size</source>
         <translation>اللغة وحجم النص</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>نعم، أنا هناك</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>لا</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>هل أنت في عيادتك الآن؟</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>يستطيع أي شخص أن يرسل إليك صورة رمز. عندها يصل إليه ما تكتبه. في عيادتك ترى من أين يأتي الرمز.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2027,6 +2043,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>تحوي هذه المفكرة علاجًا، ولا تتسع إلا لواحد. افتح «بياناتي» في الإعدادات. احفظ هناك بياناتك واحذف المفكرة. ثم انضم من جديد.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>لم يتم أي انضمام. اطلب من عيادتك رمزًا عندما تكون هناك.</translation>
     </message>
     </context>
     <context>

@@ -989,6 +989,22 @@
         <source>Language and text size</source>
         <translation>Sprache und Schriftgröße</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>Ja, ich bin dort</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>Sind Sie gerade in Ihrer Praxis?</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Jeder kann Ihnen ein Bild mit einem Code schicken. Was Sie schreiben, ginge dann an diese Person. In Ihrer Praxis sehen Sie, woher der Code kommt.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2015,6 +2031,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>Dieses Tagebuch enthält schon eine Behandlung, und mehr als eine geht nicht. Öffnen Sie „Meine Daten“ in den Einstellungen. Sichern Sie dort Ihre Daten und löschen Sie das Tagebuch. Verbinden Sie sich dann neu.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>Es wurde nichts verbunden. Lassen Sie sich einen Code zeigen, wenn Sie in Ihrer Praxis sind.</translation>
     </message>
     </context>
     <context>

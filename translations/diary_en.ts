@@ -989,6 +989,22 @@
         <source>Language and text size</source>
         <translation>Language and text size</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>Yes, I am there</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>Are you at your clinic now?</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2015,6 +2031,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>Nothing was joined. Ask your clinic for a code when you are there.</translation>
     </message>
     </context>
     <context>

@@ -989,6 +989,22 @@
         <source>Language and text size</source>
         <translation>Idioma y tamaño del texto</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>Sí, estoy allí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>¿Está ahora en su clínica?</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Cualquiera puede enviarle una imagen de un código. Lo que usted escriba le llegaría a esa persona. En su clínica puede ver de dónde viene el código.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2015,6 +2031,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>Este diario ya tiene un tratamiento y solo puede tener uno. Abra «Mis datos» en los ajustes. Guarde allí sus datos y borre el diario. Luego únase de nuevo.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>No se ha unido a nada. Pida un código a su clínica cuando esté allí.</translation>
     </message>
     </context>
     <context>

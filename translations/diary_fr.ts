@@ -989,6 +989,22 @@
         <source>Language and text size</source>
         <translation>Langue et taille du texte</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>Oui, j&apos;y suis</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>Êtes-vous à votre clinique en ce moment ?</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>N&apos;importe qui peut vous envoyer l&apos;image d&apos;un code. Ce que vous écrivez irait alors à cette personne. À votre clinique, vous voyez d&apos;où vient le code.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2015,6 +2031,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>Ce journal contient déjà un traitement et ne peut en contenir qu'un. Ouvrez « Mes données » dans les réglages. Enregistrez-y vos données et effacez le journal. Puis rejoignez de nouveau la clinique.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>Rien n&apos;a été relié. Demandez un code à votre clinique quand vous y serez.</translation>
     </message>
     </context>
     <context>

@@ -989,6 +989,22 @@
         <source>Language and text size</source>
         <translation>Idioma e tamanho do texto</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>Sim, estou lá</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Não</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>Você está na sua clínica agora?</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Qualquer pessoa pode enviar a você a imagem de um código. O que você escrever iria então para ela. Na sua clínica você vê de onde vem o código.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2015,6 +2031,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>Este diário já tem um tratamento e só pode ter um. Abra “Os meus dados” nos ajustes. Salve ali os seus dados e apague o diário. Depois entre de novo.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>Nada foi ligado. Peça um código à sua clínica quando estiver lá.</translation>
     </message>
     </context>
     <context>

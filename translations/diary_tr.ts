@@ -986,6 +986,22 @@
         <source>Language and text size</source>
         <translation>Dil ve yazı boyutu</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>Evet, oradayım</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Hayır</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>Şu anda kliniğinizde misiniz?</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>Herkes size bir kod resmi gönderebilir. O zaman yazdıklarınız ona gider. Kliniğinizdeyken kodun nereden geldiğini görürsünüz.</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2012,6 +2028,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>Bu günlükte zaten bir tedavi var ve yalnızca bir tane olabilir. Ayarlarda “Verilerim”i açın. Verilerinizi orada kaydedin ve günlüğü silin. Sonra yeniden katılın.</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>Hiçbir yere katılmadınız. Kliniğinize gittiğinizde onlardan bir kod isteyin.</translation>
     </message>
     </context>
     <context>

@@ -986,6 +986,22 @@
         <source>Language and text size</source>
         <translation>语言和字体大小</translation>
     </message>
+    <message>
+        <source>Yes, I am there</source>
+        <translation>是，我在诊所</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>不在</translation>
+    </message>
+    <message>
+        <source>Are you at your clinic now?</source>
+        <translation>您现在在诊所里吗？</translation>
+    </message>
+    <message>
+        <source>Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.</source>
+        <translation>任何人都可以发给您一张代码的图片。那样您写的内容就会传到对方那里。在诊所里，您能看到代码是从哪里来的。</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -2012,6 +2028,10 @@
     <message>
         <source>This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again.</source>
         <translation>这本日记里已有一次治疗，也只能有一次。请在设置中打开“我的数据”。在那里保存您的数据，然后删除日记，再重新加入。</translation>
+    </message>
+    <message>
+        <source>Nothing was joined. Ask your clinic for a code when you are there.</source>
+        <translation>没有加入任何诊所。等您到了诊所，再请他们给您一个代码。</translation>
     </message>
     </context>
     <context>

@@ -1,4 +1,4 @@
-// Joining the clinic: its code, the six digits, and the first care plan.
+// Joining the clinic: its code, where she is if the code came as a picture, the six digits, and the first care plan.
 import QtQuick
 import QtQuick.Dialogs
 import QtQuick.Layouts
@@ -12,13 +12,27 @@ PageBody {
     required property DiaryProgram program
     readonly property JoinBoard board: root.program.joining
     readonly property bool asking: root.board.stage === JoinBoard.Code
+    readonly property bool placing: root.board.stage === JoinBoard.Place
 
+    topOn: String(root.board.stage)
     foot: [
         ActButton {
             visible: root.asking
             primary: true
             text: qsTr("Use this code")
             onClicked: root.board.useText(code.field.text, hub.field.text)
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.placing
+            text: qsTr("Yes, I am there")
+            onClicked: root.board.answerPlace(true)
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.placing
+            text: qsTr("No")
+            onClicked: root.board.answerPlace(false)
             Layout.fillWidth: true
         },
         ActButton {
@@ -29,6 +43,11 @@ PageBody {
         }
     ]
 
+    Shortcut {
+        sequences: ["Escape"]
+        enabled: root.placing
+        onActivated: root.program.back()
+    }
     FileDialog {
         id: picture
 
@@ -39,6 +58,11 @@ PageBody {
     Told {
         text: root.board.problem
         alarm: true
+        Layout.fillWidth: true
+    }
+    Told {
+        text: root.board.outcome
+        strong: false
         Layout.fillWidth: true
     }
     Words {
@@ -80,6 +104,17 @@ PageBody {
         visible: root.asking
         label: qsTr("The address under the code")
         onAccepted: root.board.useText(code.field.text, hub.field.text)
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: root.placing
+        text: qsTr("Are you at your clinic now?")
+        Layout.fillWidth: true
+    }
+    Told {
+        visible: root.placing
+        text: qsTr("Anyone can send you a picture of a code. What you write would then go to them. At your clinic you can see where the code comes from.")
+        strong: false
         Layout.fillWidth: true
     }
     Heading {

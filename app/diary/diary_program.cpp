@@ -34,6 +34,8 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
         m_settings.setLanguageCode(m_setup.language);
     connect(&m_settings, &diaryapp::DiarySettings::languageChanged, this, &DiaryProgram::applyLanguage);
     connect(&m_home, &diaryapp::Home::openChanged, this, &DiaryProgram::arrive);
+    connect(this, &DiaryProgram::pageChanged, this, &DiaryProgram::backChanged);
+    connect(&m_joining, &diaryapp::JoinBoard::changed, this, &DiaryProgram::backChanged);
     connect(&m_joining, &diaryapp::JoinBoard::changed, this, [this] {
         if (m_page == Page::join && m_joining.stage() == diaryapp::JoinBoard::Stage::Joined) {
             openToday();
@@ -139,8 +141,8 @@ QString DiaryProgram::pageTitle() const
 bool DiaryProgram::isBackShown() const
 {
     switch (m_page) {
+    case Page::join: return m_joining.stage() == diaryapp::JoinBoard::Stage::Place;
     case Page::lock:
-    case Page::join:
     case Page::today:
     case Page::warning: return false;
     default: return true;
@@ -273,6 +275,8 @@ void DiaryProgram::back()
         return m_entry.back();
     if (m_page == Page::photo)
         return m_photo.back();
+    if (m_page == Page::join)
+        return m_joining.startOver();
     if (m_page == Page::picture)
         return openHistory();
     if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)

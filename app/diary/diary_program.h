@@ -70,7 +70,7 @@ class DiaryProgram : public QObject {
     QML_UNCREATABLE("made by main")
     Q_PROPERTY(QUrl pageSource READ pageSource NOTIFY pageChanged FINAL)
     Q_PROPERTY(QString pageTitle READ pageTitle NOTIFY pageChanged FINAL)
-    Q_PROPERTY(bool backShown READ isBackShown NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool backShown READ isBackShown NOTIFY backChanged FINAL)
     Q_PROPERTY(bool callShown READ isCallShown NOTIFY pageChanged FINAL)
     Q_PROPERTY(bool rightToLeft READ isRightToLeft NOTIFY languageChanged FINAL)
     Q_PROPERTY(qreal keyboardHeight READ keyboardHeight NOTIFY keyboardChanged FINAL)  ///< px of the window that it covers
@@ -179,6 +179,7 @@ public:
 
 Q_SIGNALS:
     void pageChanged();
+    void backChanged();
     void languageChanged();
     void noticeChanged();
     void keyboardChanged();

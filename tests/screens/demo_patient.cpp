@@ -3,6 +3,7 @@
 #include "app/face/portrait.h"
 #include "core/crypto/crypto.h"
 #include "core/mailbox/embedded_store.h"
+#include "tests/platform/camera/drawn_code.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
@@ -170,6 +171,13 @@ std::string DemoPatient::showsQr()
 {
     (void)showsCode();
     return m_inviting->qrText();
+}
+
+QUrl DemoPatient::showsPicture()
+{
+    const QString file = m_folder.filePath(QStringLiteral("code.png"));
+    need(test::drawnCode(showsQr()).save(file) ? Done{} : Done(fail(Reason::storageFailed, "the picture of the code was not written")));
+    return QUrl::fromLocalFile(file);
 }
 
 void DemoPatient::looks()

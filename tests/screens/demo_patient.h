@@ -44,6 +44,7 @@ public:
     /// What the clinic does. Each throws std::runtime_error if it cannot.
     QString showsCode();                    ///< the typed code of a new offer
     std::string showsQr();                  ///< the text of the code that is drawn beside it
+    QUrl showsPicture();                    ///< a file with the picture of a new offer's code
     void looks();                           ///< asks the hub about the offer
     QString number() const;                 ///< six digits, once a phone has come
     void confirms();                        ///< both read the same number

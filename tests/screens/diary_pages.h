@@ -55,6 +55,10 @@ inline QList<DiaryPage> doorPages()
              program.joining()->poll();
              patient.setStranger(false);
          }},
+        {QStringLiteral("join_place"), [](auto& program, auto& patient) {
+             program.joining()->usePicture(patient.showsPicture());
+         }},
+        {QStringLiteral("join_not_there"), [](auto& program, auto&) { program.joining()->answerPlace(false); }},
         {QStringLiteral("join_waiting"), [hub](auto& program, auto& patient) {
              program.joining()->useText(patient.showsCode(), hub);
          }},

@@ -82,9 +82,10 @@ QString JoinBoard::number() const
     return number.size() == 6 ? number.left(3) + QLatin1Char(' ') + number.mid(3) : number;
 }
 
-void JoinBoard::say(const QString& problem)
+void JoinBoard::say(const QString& problem, const QString& outcome)
 {
     m_problem = problem;
+    m_outcome = outcome;
     Q_EMIT changed();
 }
 
@@ -95,13 +96,33 @@ void JoinBoard::useText(const QString& code, const QString& hub)
 
 void JoinBoard::usePicture(const QUrl& file)
 {
+    if (m_stage != Stage::Code || !m_home.isOpen())
+        return;  // the camera found a code while the picture was being chosen
     const QImage picture(nameOfChosen(file));
     if (picture.isNull())
         return say(tr("This picture does not open. Choose another, or type the code."));
     const QString text = camera::qrTextIn(picture);
     if (text.isEmpty())
         return say(tr("There is no code in this picture. Try another, or type the code."));
-    useSeen(text);
+    if (!isOfClinic(text) || !prepare(text.toStdString(), {}))
+        return;
+    // Nobody is asked about a code that would not do. Until the answer it is no more than text: no poll can use it.
+    m_joining.reset();
+    m_way.close();
+    m_inPicture = text.toStdString();
+    m_stage = Stage::Place;
+    say({});
+}
+
+void JoinBoard::answerPlace(bool atClinic)
+{
+    if (m_stage != Stage::Place)
+        return;
+    const std::string code = m_inPicture;
+    reset();
+    if (atClinic)
+        return begin(code, {});  // judged anew: it may have run out while the question stood
+    say({}, tr("Nothing was joined. Ask your clinic for a code when you are there."));
 }
 
 void JoinBoard::useFrame(const QImage& frame)
@@ -112,36 +133,44 @@ void JoinBoard::useFrame(const QImage& frame)
     if (text.isEmpty() || text == m_tried)
         return;
     m_tried = text;
-    useSeen(text);
+    if (isOfClinic(text))
+        begin(text.toStdString(), {});
 }
 
-void JoinBoard::useSeen(const QString& text)
+/// Says so if it is not.
+bool JoinBoard::isOfClinic(const QString& text)
 {
-    if (!text.startsWith(ours))
-        return say(tr("This is not a code of a clinic. Use the code that your clinic shows on its screen."));
-    begin(text.toStdString(), {});
+    if (text.startsWith(ours))
+        return true;
+    say(tr("This is not a code of a clinic. Use the code that your clinic shows on its screen."));
+    return false;
 }
 
-void JoinBoard::begin(const std::string& code, const std::string& hub)
+/// Takes the code, and asks nobody for anything yet. Says what is wrong with it. \pre the diary is open
+bool JoinBoard::prepare(const std::string& code, const std::string& hub)
 {
-    if (!m_home.isOpen())
-        return;
+    const auto refuse = [this](const QString& problem) {
+        say(problem);
+        return false;
+    };
     if (m_home.diary().joined())
-        return say(tr("This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again."));
+        return refuse(tr("This diary holds a treatment, and it can hold just one. Open My data in the settings. Save your data there and delete the diary. Then join again."));
     if (hub.empty() && pairing::typedCodeFromText(code))
-        return say(tr("A typed code also needs the address under it."));
+        return refuse(tr("A typed code also needs the address under it."));
     m_way.close();  // what was asked for an earlier code
     m_joining = std::make_unique<patient::Joining>(m_home.diary(), m_home.clock());
     m_addressTyped = pairing::typedCodeFromText(code).has_value();
     const Done started = m_joining->start(code, hub);
-    if (!started) {
-        m_joining.reset();
-        return say(errorText(started.error()));
-    }
-    if (!courier()) {
-        m_joining.reset();
-        return say(tr("This device can not reach a clinic."));
-    }
+    if (started && courier())
+        return true;
+    m_joining.reset();
+    return refuse(started ? tr("This device can not reach a clinic.") : errorText(started.error()));
+}
+
+void JoinBoard::begin(const std::string& code, const std::string& hub)
+{
+    if (!m_home.isOpen() || !prepare(code, hub))
+        return;
     m_stage = Stage::Waiting;
     m_timer.start();
     say({});
@@ -206,6 +235,7 @@ void JoinBoard::reset()
     m_timer.stop();
     m_joining.reset();
     m_way.close();
+    m_inPicture.clear();
     m_fetching = false;
     m_stage = Stage::Code;
     say({});

@@ -55,7 +55,7 @@ struct Room {
 
 }  // namespace
 
-TEST_CASE("a picture of the clinic's code leads on", "[diary][join][picture]")
+TEST_CASE("a picture of the clinic's code asks where she is, and leads on once she is there", "[diary][join][picture]")
 {
     Room room;
     const QString path = room.saved(test::drawnCode(room.patient.showsQr()));
@@ -72,6 +72,140 @@ TEST_CASE("a picture of the clinic's code leads on", "[diary][join][picture]")
     }
 
     CHECK(room.board.problem().toStdString() == "");
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Place);
+    room.board.answerPlace(true);
+    CHECK(room.board.problem().toStdString() == "");
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+    room.patient.looks();
+    room.board.poll();
+    CHECK(room.board.stage() == JoinBoard::Stage::Compare);
+    CHECK(room.board.number().remove(QLatin1Char(' ')) == room.patient.number());
+}
+
+TEST_CASE("nothing of a picture's code is used before she says that she is at her clinic", "[diary][join][picture]")
+{
+    Room room;
+    const auto code = test::drawnCode(room.patient.showsQr());
+    room.board.usePicture(QUrl::fromLocalFile(room.saved(code)));
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Place);
+
+    // However long it stands, and whatever else she looks at: the clinic sees no phone.
+    room.board.poll();
+    room.board.useFrame(code);
+    room.program->openCall();
+    room.program->back();
+    room.program->openSettings();
+    room.program->back();
+    room.board.poll();
+    room.patient.looks();
+    CHECK(room.program->page() == app::DiaryProgram::Page::join);
+    CHECK(room.board.stage() == JoinBoard::Stage::Place);
+    CHECK(room.board.number().isEmpty());
+    CHECK(room.patient.number().isEmpty());
+}
+
+TEST_CASE("who is not at her clinic joins nothing, is told what to do, and can begin again", "[diary][join][picture]")
+{
+    Room room;
+    const QUrl picture = room.patient.showsPicture();
+    room.board.usePicture(picture);
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Place);
+    room.board.answerPlace(false);
+
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+    CHECK(room.board.problem().toStdString() == "");
+    CHECK(room.board.outcome() == QLatin1String("Nothing was joined. Ask your clinic for a code when you are there."));
+    room.board.poll();
+    room.patient.looks();
+    CHECK(room.patient.number().isEmpty());
+    CHECK_FALSE(room.program->home().diary().linked());
+    room.board.answerPlace(true);  // nothing is asked any more
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+
+    // Once she is there, the same picture asks again; what was said before is gone.
+    room.board.usePicture(picture);
+    CHECK(room.board.outcome().isEmpty());
+    room.board.answerPlace(true);
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("the way back from the question of a picture leaves everything as it was", "[diary][join][picture]")
+{
+    Room room;
+    int told = 0;
+    QObject::connect(room.program.get(), &app::DiaryProgram::backChanged, room.program.get(), [&] { ++told; });
+    CHECK_FALSE(room.program->isBackShown());
+    room.board.usePicture(room.patient.showsPicture());
+    CHECK(room.program->isBackShown());
+    CHECK(told > 0);
+
+    room.program->back();
+    CHECK(room.program->page() == app::DiaryProgram::Page::join);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+    CHECK(room.board.problem().isEmpty());
+    CHECK(room.board.outcome().isEmpty());
+    CHECK_FALSE(room.program->isBackShown());
+    room.board.answerPlace(true);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+}
+
+TEST_CASE("a diary that locks or ends in the question of a picture has forgotten the code", "[diary][join][picture]")
+{
+    Room room;
+    room.board.usePicture(room.patient.showsPicture());
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Place);
+    const bool ends = GENERATE(false, true);
+    if (ends)
+        room.program.reset();
+    else
+        room.program->lock();
+    auto program = ends ? room.patient.program(QStringLiteral("en")) : std::move(room.program);
+    program->locking()->unlock(QString::fromLatin1(screens::DemoPatient::passphrase));
+    auto& board = *program->joining();
+    CHECK(program->page() == app::DiaryProgram::Page::join);
+    CHECK(board.stage() == JoinBoard::Stage::Code);
+    board.answerPlace(true);
+    board.poll();
+    room.patient.looks();
+    CHECK(board.stage() == JoinBoard::Stage::Code);
+    CHECK(room.patient.number().isEmpty());
+    CHECK_FALSE(program->home().diary().linked());
+}
+
+TEST_CASE("a code in a picture that would not do is refused without a question, and so is one that ran out in it", "[diary][join][picture]")
+{
+    Room room;
+    const auto use = [&](const std::string& text) { room.board.usePicture(QUrl::fromLocalFile(room.saved(test::drawnCode(text)))); };
+    const auto over = QLatin1String("This code is over. Ask your clinic for a new one.");
+
+    use(room.offer(true, "hub.example", std::chrono::minutes(-1)));
+    CHECK(room.board.problem() == over);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+    use(room.offer(false, "hub.example"));
+    CHECK(room.board.problem().startsWith(QLatin1String("The way to this clinic is not locked")));
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+
+    room.board.usePicture(room.patient.showsPicture());
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Place);
+    room.patient.clock().advance(std::chrono::minutes(11));
+    room.board.answerPlace(true);
+    CHECK(room.board.problem() == over);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+}
+
+TEST_CASE("neither the camera nor a typed code asks where she is, and a picture chosen meanwhile changes nothing", "[diary][join][picture][camera]")
+{
+    Room room;
+    if (GENERATE(true, false))
+        room.board.useFrame(test::drawnCode(room.patient.showsQr()));
+    else
+        room.board.useText(room.patient.showsCode(), QString::fromLatin1(screens::DemoPatient::hub));
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Waiting);
+
+    const int said = room.said;
+    room.board.usePicture(QUrl::fromLocalFile(room.saved(test::drawnCode(room.offer(true, "hub.example")))));
+    room.board.answerPlace(false);
+    CHECK(room.said == said);
     CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
 }
 

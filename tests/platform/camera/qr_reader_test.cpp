@@ -6,6 +6,8 @@
 #include "core/pairing/code.h"
 #include "tests/platform/camera/drawn_code.h"
 
+#include <catch2/catch_test_macros.hpp>
+
 #include <QTransform>
 
 #include <random>
