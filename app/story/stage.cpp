@@ -171,9 +171,7 @@ Done Stage::pair(Phone& phone, const Onlooker& look)
     if (phone.patient->typedCode) {
         joining.useText(inviting.typedCode(), QStringLiteral("http://") + m_hub.host());
     } else {
-        const QString file = m_folder + QStringLiteral("/code.png");
-        pictureOf(inviting.qr()).save(file);
-        joining.usePicture(QUrl::fromLocalFile(file));
+        joining.useFrame(pictureOf(inviting.qr()));
     }
     const bool compared = waitFor([&] {
         joining.poll();
