@@ -4,6 +4,14 @@
 
 namespace ebbline::screens {
 
+void toTheTop(QQuickWindow& window)
+{
+    for (auto* item : visibleItems(window))
+        if (item->inherits("QQuickFlickable"))
+            item->setProperty("contentY", item->property("originY"));
+    settle(window);
+}
+
 QStringList placesIn(QQuickWindow& window)
 {
     QStringList places;

@@ -9,6 +9,9 @@
 
 namespace ebbline::screens {
 
+/// Scrolls all that scrolls to its beginning: how far down somebody was is up to the window.
+void toTheTop(QQuickWindow& window);
+
 /// What is drawn, in order: its words, place and size in the window.
 QStringList placesIn(QQuickWindow& window);
 
@@ -28,6 +31,8 @@ QStringList otherWhenFirst(Program& program, const QString& main)
     if (fresh == nullptr)
         return {QStringLiteral("no window")};
     settle(*fresh);
+    toTheTop(walked);
+    toTheTop(*fresh);
     const auto before = placesIn(walked);
     const auto now = placesIn(*fresh);
     QStringList other;
