@@ -7,7 +7,7 @@ Words {
 
     required property real room  // width of the field
 
-    width: label.room > 6 * Theme.textBody ? label.room : Math.ceil(natural.advanceWidth) + 2
+    width: label.room > 6 * Theme.textBody ? label.room : Math.ceil(natural.advanceWidth + Theme.reach * label.font.pixelSize) + 2
     small: true
     soft: true
     visible: label.text.length > 0

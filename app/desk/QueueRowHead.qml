@@ -15,7 +15,8 @@ Rectangle {
     readonly property color softWords: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.inkSoft
     readonly property real room: root.width - 2 * Theme.gap
     readonly property real natural: mark.width + nameSize.advanceWidth + daySize.advanceWidth + 2 * Theme.gap + 4
-    readonly property bool oneLine: root.natural + sinceSize.advanceWidth + Theme.gapLarge <= root.room
+                                    + Theme.reach * (name.font.pixelSize + day.font.pixelSize)
+    readonly property bool oneLine: root.natural + sinceSize.advanceWidth + Theme.reach * since.font.pixelSize + Theme.gapLarge <= root.room
 
     implicitHeight: (root.oneLine ? line.y + line.height : since.y + since.height) + (root.barred ? Theme.gapSmall : Theme.gapHair)
     color: root.barred ? Theme.callNowFill : "transparent"
@@ -66,7 +67,7 @@ Rectangle {
         Words {
             id: name
 
-            width: Math.min(nameSize.advanceWidth + 2, line.width)
+            width: Math.min(nameSize.advanceWidth + 2 + Theme.reach * name.font.pixelSize, line.width)
             text: root.row.name
             strong: true
             color: root.words
@@ -75,7 +76,7 @@ Rectangle {
         Words {
             id: day
 
-            width: daySize.advanceWidth + 2
+            width: daySize.advanceWidth + 2 + Theme.reach * day.font.pixelSize
             height: Math.max(nameSize.height * 1.2, day.implicitHeight)
             text: root.row.day
             color: root.words
@@ -89,7 +90,7 @@ Rectangle {
         anchors.right: root.oneLine ? parent.right : undefined
         anchors.rightMargin: Theme.gap
         y: root.oneLine ? Theme.gapSmall + (line.height - height) / 2 : Theme.gapSmall + line.height
-        width: Math.min(sinceSize.advanceWidth + 2, Math.max(1, root.room))
+        width: Math.min(sinceSize.advanceWidth + 2 + Theme.reach * since.font.pixelSize, Math.max(1, root.room))
         text: qsTr("since %1 · %2").arg(root.row.since).arg(root.row.waiting)
         color: root.softWords
         small: true

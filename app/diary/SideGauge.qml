@@ -25,9 +25,9 @@ Column {
         id: head
 
         readonly property real faceRoom: face.visible ? face.width + Theme.gapSmall : 0
-        readonly property real wordsWide: name.advanceWidth + 2
+        readonly property real wordsWide: name.advanceWidth + 2 + Theme.reach * side.font.pixelSize
         // Flat, what was said last time stands beside the side where it fits.
-        readonly property bool beforeBeside: root.flat && head.wordsWide + Theme.gapSmall + last.advanceWidth + 2 <= head.width
+        readonly property bool beforeBeside: root.flat && head.wordsWide + Theme.gapSmall + before.width <= head.width
 
         width: root.width
         height: Math.max(face.visible ? face.height : 0, side.height, head.beforeBeside ? before.height : 0)
@@ -79,7 +79,7 @@ Column {
 
             x: head.width - before.width
             y: (head.height - before.height) / 2
-            width: last.advanceWidth + 2
+            width: last.advanceWidth + 2 + Theme.reach * before.font.pixelSize
             visible: head.beforeBeside && text.length > 0
             text: root.modelData.before
             small: true

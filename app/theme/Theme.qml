@@ -44,6 +44,7 @@ QtObject {
     readonly property color chosen: dark ? "#22343B" : stark ? "#E3F1F4" : "#E4EDEC"
 
     readonly property string family: "Noto Sans"
+    readonly property real reach: 0.125       // of its size, what the last letter of a word may reach over its advance (Arabic)
     readonly property string codeFamily: "Noto Sans Mono CJK SC"  // letters of one width, to read off and type
     readonly property real textSmall: Math.round(bodySize * 0.88 * textScale)
     readonly property real textBody: Math.round(bodySize * textScale)

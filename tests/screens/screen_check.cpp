@@ -241,10 +241,15 @@ QStringList brokenIn(const QList<QQuickItem*>& texts)
         const QFontMetricsF metrics(item->property("font").value<QFont>());
         const qreal room = item->width() - item->property("leftPadding").toReal() - item->property("rightPadding").toReal();
         const auto words = item->property("text").toString().split(gap, Qt::SkipEmptyParts);
+        const auto before = faults.size();
         for (const auto& word : words) {
             if (metrics.horizontalAdvance(word) > room + 1) {
                 faults << QStringLiteral("%1: \"%2\" is %3 wide, its room %4").arg(nameOf(item), word).arg(metrics.horizontalAdvance(word)).arg(room);
             }
+        }
+        // A letter that reaches over its advance may break a word that would fit by its advance.
+        if (faults.size() == before && words.size() == 1) {
+            faults << nameOf(item) + QStringLiteral(": one word on several lines");
         }
     }
     return faults;

@@ -153,6 +153,8 @@ TEST_CASE("a word that had to be broken is noticed", "[screens]")
 {
     CHECK(complains(screens::brokenWords, R"(Text { y: 150; width: 60; wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "unpronounceably" })",
                     "\"unpronounceably\" is "));
+    CHECK(complains(screens::brokenWords, R"(Text { y: 150; width: 60; wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "wor\u2028ds" })",
+                    "one word on several lines"));
     CHECK(complains(screens::brokenActs, R"(Button { y: 150; width: 60; contentItem: Text { wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "unpronounceably" } })",
                     "\"unpronounceably\" is "));
     CHECK(screens::brokenActs(Page(R"(Text { y: 150; width: 60; wrapMode: Text.WrapAnywhere; font.pixelSize: 16; text: "unpronounceably" })").window()).isEmpty());
