@@ -154,7 +154,7 @@ int measureEntry(const QString& programs)
     const story::Scenario scenario = story::inventedScenario();
     story::Stage stage(scenario, folder.path(), programs + QStringLiteral("/ebbline-hub"), QStringLiteral("en"));
     stage.setTime(scenario.firstDay, 10 * 60);
-    if (!stage.setUp() || !stage.treat(scenario.patients.front())) {
+    if (!stage.setUp() || !stage.treat(scenario.patients.front(), [](story::Scene) {})) {
         std::printf("entry: the stage could not be set\n");
         return 1;
     }

@@ -248,7 +248,7 @@ QStringList brokenIn(const QList<QQuickItem*>& texts)
             }
         }
         // A letter that reaches over its advance may break a word that would fit by its advance.
-        if (faults.size() == before && words.size() == 1) {
+        if (faults.size() == before && words.size() == 1 && words.first() == item->property("text").toString().trimmed()) {
             faults << nameOf(item) + QStringLiteral(": one word on several lines");
         }
     }

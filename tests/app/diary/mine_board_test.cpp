@@ -125,7 +125,7 @@ TEST_CASE("all of it goes into a folder whose address is no path, where the syst
     CHECK(refused == QLatin1String("It could not be written there. Choose another place."));
     CHECK(taken.startsWith(QLatin1String("Done.")));
     const QDir made(folder.filePath(QStringLiteral("content:/tree/diary-2027-03-01")));
-    CHECK(made.entryList(QDir::Files).size() == 9);
+    CHECK(made.entryList(QDir::Files).size() == 10);
     CHECK(textOf(made.filePath(QStringLiteral("scores.csv"))).count(QLatin1String("\r\n")) == 11);
     CHECK(textOf(made.filePath(QStringLiteral("diary.pdf"))).startsWith(QLatin1String("%PDF-")));
 }
