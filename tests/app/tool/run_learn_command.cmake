@@ -87,7 +87,7 @@ endif()
 # A row ahead of the clock is said, as assess says it.
 file(WRITE ${WORK}/ahead.csv "${head}a,2027-03-01T10:00:00+01:00,2098-03-01T20:00:00+01:00,pain,L,1\n")
 ebbline(0 learn --scores ahead.csv --truth one-truth.csv)
-if(NOT err MATCHES "1 rows lie more than a day ahead")
+if(NOT err MATCHES "1 row lies more than a day ahead")
     message(FATAL_ERROR "not said: ${err}")
 endif()
 
